@@ -157,16 +157,16 @@ describe('a fault in a formula', () => {
 });
 
 describe('print and parse', () => {
-  const count = fc.oneof(fc.constant(1), fc.integer({ min: 1, max: 12 }));
+  const count = fc.oneof(fc.constant(1), fc.integer({ min: 1, max: 10 }));
   const element = fc.record({
     kind: fc.constant('element' as const),
     symbol: fc.constantFrom('H', 'C', 'Co', 'O', 'Cl', 'Fe', 'S', 'I', 'Og'),
     count,
   });
   const nodes: fc.Arbitrary<readonly FormulaNode[]> = fc.letrec<{ nodes: readonly FormulaNode[]; node: FormulaNode }>((tie) => ({
-    nodes: fc.array(tie('node'), { minLength: 1, maxLength: 4 }),
+    nodes: fc.array(tie('node'), { minLength: 1, maxLength: 3 }),
     node: fc.oneof(
-      { maxDepth: 3 },
+      { maxDepth: 2 },
       element,
       fc.record({
         kind: fc.constant('group' as const),
