@@ -1,0 +1,54 @@
+import { parseFormula } from '../chemistry/parse-formula.ts';
+import { Fault } from '../exact/fault.ts';
+import type { Inline } from './inline.ts';
+import { symbol } from './symbols.ts';
+
+const OPEN = '\uE000';
+const CLOSE = '\uE001';
+
+/** Inlines that a rendered wording stands for, by number. */
+export class TokenStore {
+  readonly #inlines: Inline[][] = [];
+  /** @returns text that stands for these inlines until the wording is read back */
+  put(inlines: readonly Inline[]): string {
+    this.#inlines.push([...inlines]);
+    return `${OPEN}${this.#inlines.length - 1}${CLOSE}`;
+  }
+  /** Splits rendered text into plain text and the inlines behind its tokens. */
+  read(text: string): (string | Inline)[] {
+    return text.split(new RegExp(`${OPEN}(\\d+)${CLOSE}`)).flatMap((piece, at) => (at % 2 === 0 ? [piece] : this.#inlines[Number(piece)]!));
+  }
+}
+
+type Helper = (this: unknown, value: unknown) => string;
+
+/**
+ * The helpers of a wording: `f` a formula (an inline, or caret notation as a literal), `eq` an equation, `q` a quantity, `term` a
+ * physical symbol by name (`E°cell`), `run` any prepared run of inlines. Each throws on anything else.
+ */
+export function HELPERS(tokens: TokenStore): Record<string, Helper> {
+  const only =
+    (helper: string, kinds: readonly Inline['kind'][]): Helper =>
+    (value) => {
+      if (!isInline(value) || !kinds.includes(value.kind)) throw new Fault('bad-wording', `\`${helper}\` expects ${kinds.join(' or ')}, found ${tell(value)}`);
+      return tokens.put([value]);
+    };
+  return {
+    f: (value) => (typeof value === 'string' ? tokens.put([{ kind: 'formula', formula: parseFormula(value) }]) : only('f', ['formula']).call(undefined, value)),
+    eq: only('eq', ['equation']),
+    q: only('q', ['quantity']),
+    term: (value) => tokens.put([symbol(String(value))]),
+    run: (value) => {
+      if (!Array.isArray(value) || !value.every(isInline)) throw new Fault('bad-wording', `\`run\` expects prepared words, found ${tell(value)}`);
+      return tokens.put(value);
+    },
+  };
+}
+
+function isInline(value: unknown): value is Inline {
+  return typeof value === 'object' && value !== null && 'kind' in value && typeof value.kind === 'string';
+}
+
+function tell(value: unknown): string {
+  return value === undefined ? 'nothing' : typeof value === 'object' ? 'something else' : `\`${String(value)}\``;
+}

@@ -1,0 +1,50 @@
+import type { Draws } from '../random/draws.ts';
+import type { Tables } from '../potentials/tables.ts';
+import type { Words } from '../document/words.ts';
+import type { Answering, Item, Level, MisconceptionId, Units } from './question.ts';
+
+/** What is asked of a family. Support is not here: it is a way of presenting a finished question. */
+export interface Ask {
+  readonly level: Level;
+  readonly answering: Answering;
+  readonly units: Units;
+}
+
+/** Topics by which a teacher chooses. */
+export const TOPICS = ['oxidation-and-reduction', 'electrode-potentials', 'redox-titration', 'transition-metals'] as const;
+export type Topic = (typeof TOPICS)[number];
+
+/** What a family file holds: only what is particular to it. */
+export interface FamilySpec<P> {
+  readonly id: string;
+  readonly title: string;
+  /** one sentence for `couplet families` */
+  readonly asksFor: string;
+  readonly topics: readonly Topic[];
+  readonly strategy: string;
+  /** what moves difficulty; all else is surface */
+  readonly demand: readonly string[];
+  readonly answering: readonly Answering[];
+  readonly misconceptions: readonly MisconceptionId[];
+  /** The only randomness: chemistry and printed data. `undefined` when this stream gives nothing fit to ask; another is tried. */
+  draw(draws: Draws, tables: Tables, ask: Ask): P | undefined;
+  /** Steps, parts, points, slips; wording through `templates/<id>.hbs`, whose phrasing the same stream chose in `draw`. */
+  build(drawn: P, tables: Tables, ask: Ask, words: Words): Item;
+}
+
+/** A family with its parameters sealed inside, so that the index holds all of one type. */
+export interface Family extends Omit<FamilySpec<never>, 'draw' | 'build'> {
+  /** One attempt from a stream. */
+  attempt(draws: Draws, tables: Tables, ask: Ask, words: Words): Item | undefined;
+}
+
+export function family<P>(spec: FamilySpec<P>): Family {
+  const { draw, build, ...about } = spec;
+  return {
+    ...about,
+    attempt: (draws, tables, ask, words) => {
+      const drawn = draw.call(spec, draws, tables, ask);
+      return drawn === undefined ? undefined : build.call(spec, drawn, tables, ask, words.chosenBy((count) => draws.integer(0, count - 1)));
+    },
+  };
+}
