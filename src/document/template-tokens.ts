@@ -16,7 +16,8 @@ export class TokenStore {
   }
   /** Splits rendered text into plain text and the inlines behind its tokens. */
   read(text: string): (string | Inline)[] {
-    return text.split(new RegExp(`${OPEN}(\\d+)${CLOSE}`)).flatMap((piece, at) => (at % 2 === 0 ? [piece] : this.#inlines[Number(piece)]!));
+    const pieces = text.split(new RegExp(`${OPEN}(\\d+)${CLOSE}`));
+    return pieces.flatMap((piece, at): (string | Inline)[] => (at % 2 === 0 ? [piece] : this.#inlines[Number(piece)]!));
   }
 }
 

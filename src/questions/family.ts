@@ -28,13 +28,13 @@ export interface FamilySpec<P> {
   readonly misconceptions: readonly MisconceptionId[];
   /** The only randomness: chemistry and printed data. `undefined` when this stream gives nothing fit to ask; another is tried. */
   draw(draws: Draws, tables: Tables, ask: Ask): P | undefined;
-  /** Steps, parts, points, slips; wording through `templates/<id>.hbs`, whose phrasing the same stream chose in `draw`. */
+  /** Steps, parts, points, slips; wording through `templates/<id>.hbs`. */
   build(drawn: P, tables: Tables, ask: Ask, words: Words): Item;
 }
 
 /** A family with its parameters sealed inside, so that the index holds all of one type. */
 export interface Family extends Omit<FamilySpec<never>, 'draw' | 'build'> {
-  /** One attempt from a stream. */
+  /** One attempt from a stream; phrasings come from `words` as they are handed in. */
   attempt(draws: Draws, tables: Tables, ask: Ask, words: Words): Item | undefined;
 }
 
@@ -44,7 +44,7 @@ export function family<P>(spec: FamilySpec<P>): Family {
     ...about,
     attempt: (draws, tables, ask, words) => {
       const drawn = draw.call(spec, draws, tables, ask);
-      return drawn === undefined ? undefined : build.call(spec, drawn, tables, ask, words.chosenBy((count) => draws.integer(0, count - 1)));
+      return drawn === undefined ? undefined : build.call(spec, drawn, tables, ask, words);
     },
   };
 }

@@ -6,7 +6,8 @@ import type { Rational } from '../exact/rational.ts';
 /** What a datum or a step holds. Numbers are exact; how they are printed is the datum's or the step's affair. */
 export type Value =
   | { readonly kind: 'number'; readonly value: Rational; readonly unit: string; readonly signed?: boolean }
-  | { readonly kind: 'equation'; readonly equation: Equation; readonly arrow: Arrow }
+  /** `couples`: ids of the couple reduced and of the couple oxidised, for the gate's second method; half-equations have none */
+  | { readonly kind: 'equation'; readonly equation: Equation; readonly arrow: Arrow; readonly couples?: readonly [string, string] }
   | { readonly kind: 'species'; readonly formula: Formula }
   /** a ratio of amounts: `5 : 1` of the two species */
   | { readonly kind: 'ratio'; readonly left: Rational; readonly right: Rational; readonly of: readonly [Formula, Formula] }

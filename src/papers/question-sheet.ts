@@ -1,0 +1,63 @@
+import type { Block, PartBlock, QuestionBlock } from '../document/block.ts';
+import type { Document } from '../document/document.ts';
+import type { Wording } from '../document/wording.ts';
+import type { Words } from '../document/words.ts';
+import { itemMarks, partMarks } from '../questions/part-marks.ts';
+import type { Part, Question, Support } from '../questions/question.ts';
+import type { Paper } from './paper.ts';
+import { topicsOf } from './title-for.ts';
+
+const LETTERS = 'abcdefghijklmnopqrstuvwxyz';
+const OPTION_LETTERS = 'ABCDEFGH';
+
+/** The sheet that goes to the class: no answer stands in it, in text or out of sight. */
+export function questionSheet(paper: Paper, wording: Wording): Document {
+  const words = wording.words('sheet');
+  const facts = [topicsOf(paper.questions).join(', '), timeText(paper), `${paper.marks} marks`];
+  return {
+    title: paper.title,
+    language: 'en-GB',
+    subject: words.inline('subject').flatMap((inline) => (inline.kind === 'text' ? [inline.text] : [])).join(''),
+    kind: 'sheet',
+    foot: paper.title,
+    blocks: [
+      { kind: 'head', title: paper.title, facts, cells: ['Name', 'Class', 'Date', `Marks / ${paper.marks}`], note: words.inline('note') },
+      ...paper.questions.map((question, at) => questionBlock(question, at + 1, paper.request.support, words)),
+    ],
+  };
+}
+
+/** `24 minutes (30 with extra time)` */
+export function timeText(paper: Paper): string {
+  return `${paper.minutes} minutes (${paper.minutesWithExtra} with extra time)`;
+}
+
+/** `a`, `b` … ; nothing when the question has one part. */
+export function partLetter(question: Question, at: number): string | undefined {
+  return question.parts.length > 1 ? LETTERS[at]! : undefined;
+}
+
+function questionBlock(question: Question, number: number, support: Support, words: Words): QuestionBlock {
+  return {
+    kind: 'question',
+    number,
+    code: question.code,
+    marks: itemMarks(question),
+    stem: [...question.stem, ...cautionBlocks(question, words)],
+    parts: question.parts.map((part, at) => partBlock(part, partLetter(question, at), support, words)),
+  };
+}
+
+function cautionBlocks(question: Question, words: Words): Block[] {
+  return question.cautions.map(({ caution }) => ({ kind: 'paragraph', weight: 'caution', content: words.inline('caution', { caution }) }));
+}
+
+function partBlock(part: Part, letter: string | undefined, support: Support, words: Words): PartBlock {
+  const hints: Block[] = support === 'prompts' && part.hints.length > 0 ? part.hints.map((hint) => ({ kind: 'paragraph', weight: 'light', content: [...words.inline('hint'), ...hint] })) : [];
+  return { kind: 'part', ...(letter === undefined ? {} : { letter }), marks: partMarks(part), blocks: [{ kind: 'paragraph', content: part.prompt }, ...hints, ...answerBlocks(part)] };
+}
+
+function answerBlocks(part: Part): Block[] {
+  if (part.options) return [{ kind: 'options', options: part.options.map(({ content }, at) => ({ letter: OPTION_LETTERS[at]!, content })) }];
+  return part.space.kind === 'none' ? [] : [{ kind: 'answer', space: part.space }];
+}

@@ -1,0 +1,67 @@
+import type { Block, SchemeBlock, SchemePoint, SchemeSeen } from '../document/block.ts';
+import type { Inline } from '../document/inline.ts';
+import { joined, text } from '../document/inlines.ts';
+import type { Words } from '../document/words.ts';
+import { acceptedRange } from '../questions/accepted-range.ts';
+import { partMarks } from '../questions/part-marks.ts';
+import type { Part, Point, Question, Row } from '../questions/question.ts';
+import { earnedIn, rowsOf } from '../questions/rows.ts';
+import { showNumber, showValue } from '../questions/show-value.ts';
+import { solve } from '../questions/solve.ts';
+import type { Values } from '../questions/value.ts';
+import { partLetter } from './question-sheet.ts';
+
+/** One block of the scheme for each part of a question. */
+export function schemeBlocks(question: Question, number: number, words: Words): SchemeBlock[] {
+  const values = solve(question, 'printed');
+  const rows = rowsOf(question);
+  return question.parts.map((part, at) => ({
+    kind: 'scheme',
+    label: `${number}${partLetter(question, at) ?? ''}`,
+    marks: partMarks(part),
+    answer: answersOf(question, part, values, words),
+    points: part.points.map(schemePoint),
+    worked: workedOf(question, part, values),
+    seen: rows.flatMap((row) => seenIn(question, part, row, words)),
+  }));
+}
+
+function answersOf(question: Question, part: Part, values: Values, words: Words): Inline[][] {
+  return part.answers.map((id) => {
+    const step = question.steps.find((each) => each.id === id)!;
+    const value = values.get(id)!;
+    const letter = part.options?.findIndex(({ slip }) => slip === undefined);
+    const shown = [...(letter === undefined ? [] : [text(`${'ABCDEFGH'[letter]}  `)]), ...showValue(value, step.printed, id)];
+    if (value.kind !== 'number' || step.printed === 'exact' || part.options) return shown;
+    const { least, most } = acceptedRange(question, id);
+    if (least.equals(most)) return shown;
+    const [from, to] = [showNumber(least, step.printed, value.signed), showNumber(most, step.printed, value.signed)];
+    return [...shown, text(' '), ...words.inline('accepted-range', { from: { kind: 'quantity', number: from, unit: '' }, to: { kind: 'quantity', number: to, unit: '' } })];
+  });
+}
+
+function schemePoint({ accept, refuse, ignore, carries }: Point): SchemePoint {
+  const [earns, ...also] = accept;
+  return { earns: earns ?? [], also, not: refuse, ignore, carries };
+}
+
+/** The worked lines of a part, computed from figures as they are printed. */
+function workedOf(question: Question, part: Part, values: Values): Block[] {
+  const lines = question.steps.flatMap((step) => (step.part === part.id && step.line ? [step.line(values)] : []));
+  return lines.length === 0 ? [] : [{ kind: 'working', lines }];
+}
+
+/** How a row looks in one part: what is seen there, where it came from, and what it earns. */
+function seenIn(question: Question, part: Part, row: Row, words: Words): SchemeSeen[] {
+  const seen = row.seen.get(part.id);
+  if (!seen) return [];
+  const from = question.steps.find(({ id }) => id === row.at)!.part;
+  const earned = { earned: earnedIn(row, part), marks: partMarks(part) };
+  const wrote = joined(seen.map(({ content }) => content), '; ');
+  if (from !== part.id) {
+    const letter = partLetter(question, question.parts.findIndex(({ id }) => id === from)) ?? '';
+    return [{ wrote, happened: words.inline('carried-from', { letter }), earns: words.inline('earns', { ...earned, onward: '', goesOn: false }) }];
+  }
+  const onward = question.parts.filter(({ id }) => id !== part.id && row.seen.has(id)).map((each) => partLetter(question, question.parts.indexOf(each))!);
+  return [{ wrote, happened: [text(row.happened)], earns: words.inline('earns', { ...earned, onward: onward.join(', '), goesOn: onward.length > 0 }) }];
+}

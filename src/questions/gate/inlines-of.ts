@@ -1,0 +1,62 @@
+import type { AnswerSpace, Block } from '../../document/block.ts';
+import type { Inline } from '../../document/inline.ts';
+
+/** Every inline of some blocks, in reading order, fractions and arguments included. */
+export function inlinesIn(blocks: readonly Block[]): Inline[] {
+  return blocks.flatMap(inlinesOfBlock);
+}
+
+/** An inline and those inside it. */
+export function withInner(inline: Inline): Inline[] {
+  if (inline.kind === 'fraction') return [inline, ...[...inline.above, ...inline.below].flatMap(withInner)];
+  if (inline.kind === 'symbol') return [inline, ...(inline.of ?? []).flatMap(withInner)];
+  return [inline];
+}
+
+function inlinesOfBlock(block: Block): Inline[] {
+  switch (block.kind) {
+    case 'paragraph':
+    case 'heading':
+    case 'display':
+      return block.content.flatMap(withInner);
+    case 'list':
+      return block.items.flatMap(inlinesIn);
+    case 'table':
+      return [...block.header, ...block.rows.flat()].flat().flatMap(withInner);
+    case 'given':
+      return inlinesIn(block.blocks);
+    case 'working':
+      return block.lines.flatMap(({ left, right }) => [...left, ...right].flatMap(withInner));
+    case 'figure':
+      return (block.caption ?? []).flatMap(withInner);
+    case 'answer':
+      return inlinesOfSpace(block.space);
+    case 'options':
+      return block.options.flatMap(({ content }) => content.flatMap(withInner));
+    case 'part':
+      return inlinesIn(block.blocks);
+    case 'question':
+      return [...inlinesIn(block.stem), ...block.parts.flatMap((part) => inlinesIn(part.blocks))];
+    default:
+      return [];
+  }
+}
+
+/** What is printed in an answer space: symbols, labels, table cells. */
+export function inlinesOfSpace(space: AnswerSpace): Inline[] {
+  switch (space.kind) {
+    case 'working':
+      return space.symbol.flatMap(withInner);
+    case 'short':
+      return space.labels.flat().flatMap(withInner);
+    case 'table':
+      return inlinesOfBlock(space.table);
+    default:
+      return [];
+  }
+}
+
+/** Plain words of a run of inlines: formulas and equations stand as one gap each. */
+export function plainText(inlines: readonly Inline[]): string {
+  return inlines.map((inline) => (inline.kind === 'text' ? inline.text : inline.kind === 'quantity' ? `${inline.number} ${inline.unit}` : '\u25a1')).join('');
+}
