@@ -1,3 +1,4 @@
+import type { Rational } from '../exact/rational.ts';
 import type { Medium } from './couple.ts';
 import type { SpeciesKey } from './formula.ts';
 
@@ -51,8 +52,8 @@ export interface Speciation {
   readonly species: SpeciesKey;
   readonly medium: Medium;
   readonly becomes: SpeciesKey;
-  /** formula units of `becomes` for one of `species` */
-  readonly count: number;
+  /** formula units of `becomes` for one of `species`: ½ for chromate that becomes dichromate */
+  readonly count: Rational;
   readonly source: string;
 }
 
