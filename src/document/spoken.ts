@@ -24,7 +24,12 @@ function speakCharge({ units, charge }: Formula): string {
 }
 
 function speakNodes(nodes: readonly FormulaNode[]): string {
-  return nodes.map((node) => `${node.kind === 'element' ? speakSymbol(node.symbol) : speakGroup(node)}${node.count === 1 ? '' : ` ${node.count}`}`).join(' ');
+  return nodes
+    .map(
+      (node) =>
+        `${node.kind === 'element' ? speakSymbol(node.symbol) : speakGroup(node)}${node.count === 1 ? '' : ` ${node.count}`}`,
+    )
+    .join(' ');
 }
 
 function speakGroup(group: Extract<FormulaNode, { kind: 'group' }>): string {
@@ -49,7 +54,8 @@ function speakTerm({ coefficient, formula }: Term): string {
   const one = coefficient.n === 1n && coefficient.d === 1n;
   const number = coefficient.isInteger() ? `${coefficient.n}` : `${coefficient.n} over ${coefficient.d}`;
   const spoken = speakFormula(formula);
-  if (formula.units.length === 0 && formula.charge === -1) return one ? '1 electron' : `${number} ${spoken.replace('electron', 'electrons')}`;
+  if (formula.units.length === 0 && formula.charge === -1)
+    return one ? '1 electron' : `${number} ${spoken.replace('electron', 'electrons')}`;
   return one ? spoken : `${number} ${spoken}`;
 }
 
@@ -58,7 +64,10 @@ export function speakQuantity(number: string, unit: string): string {
   const text = unit ? `${number} ${unit}` : number;
   return text
     .replace(/\s*×\s*10/, ' times 10')
-    .replace(/\^([+\u2212-]?)([\d.]+)/g, (_, sign: string, power: string) => ` to the ${sign && sign !== '+' ? 'minus ' : ''}${power}`)
+    .replace(
+      /\^([+\u2212-]?)([\d.]+)/g,
+      (_, sign: string, power: string) => ` to the ${sign && sign !== '+' ? 'minus ' : ''}${power}`,
+    )
     .replace(/(^|\s)[\u2212-](?=\d)/g, '$1minus ')
     .replace(/(^|\s)\+(?=\d)/g, '$1plus ');
 }

@@ -1,0 +1,121 @@
+import type { AnswerBlock, AnswerSpace } from '../../../document/block.ts';
+import { breakLines } from '../break-lines.ts';
+import { arrowPiece } from '../chemistry-pieces.ts';
+import { inlinePieces } from '../inline-pieces.ts';
+import { box, dots, INK, type Item } from '../item.ts';
+import type { Piece } from '../piece.ts';
+import type { Room } from '../room.ts';
+import { setLines, strutAscent } from '../set-lines.ts';
+import { MM } from '../settings.ts';
+import { KEEP, keepTogether, type Slab, slab, withAbove } from '../slab.ts';
+import { addTag } from '../tag.ts';
+import { layTable } from './table-block.ts';
+
+type Spaces = { readonly [K in AnswerSpace['kind']]: (space: Extract<AnswerSpace, { kind: K }>, room: Room) => Slab[] };
+
+const SPACES: Spaces = {
+  lines: ({ count }, room) => ruledLines(count, room),
+  working: workingBox,
+  equation: equationLines,
+  short: shortLines,
+  table: ({ table }, room) => layTable(table, room, { grid: true, rowHeight: room.pen.measures.ruled }),
+  none: () => [],
+};
+
+/** Room to answer in, of the kind and height that the answer needs. */
+export function layAnswer({ space }: AnswerBlock, room: Room): Slab[] {
+  const handler = SPACES[space.kind] as ((space: AnswerSpace, room: Room) => Slab[]) | undefined;
+  if (!handler) throw new Error(`the PDF printer knows no answer space of kind \`${(space as AnswerSpace).kind}\``);
+  return keepTogether(handler(space, room), 0);
+}
+
+/** Dotted rules, 8.5 mm apart. */
+function ruledLines(count: number, room: Room): Slab[] {
+  const { ruled } = room.pen.measures;
+  return Array.from({ length: count }, () => slab(ruled, [dots(room.x, ruled - 1, room.width)], { after: KEEP }));
+}
+
+/** Height of the box for working: 25 mm for one mark, a little more for each, to 35 mm. */
+function boxHeight(marks: number): number {
+  return Math.min(35, 25 + 3.5 * (marks - 1)) * MM;
+}
+
+/** An open box with a light inner margin, ending in an answer line: symbol = …… unit. */
+function workingBox(space: Extract<AnswerSpace, { kind: 'working' }>, room: Room): Slab[] {
+  const { pen } = room;
+  const pad = pen.size * 0.8;
+  const width = Math.min(room.width * 0.34, pen.size * 11);
+  const unit = space.unit ? [{ kind: 'quantity' as const, number: '', unit: space.unit }] : [];
+  const content = [
+    ...space.symbol,
+    { kind: 'text' as const, text: ' = ' },
+    { kind: 'gap' as const, width: width / pen.size },
+    ...unit,
+  ];
+  const pieces = inlinePieces(content, pen).map(rigid);
+  const [line] = setLines(
+    breakLines(pieces, room.width - 2 * pad),
+    pen,
+    { x: room.x + pad, width: room.width - 2 * pad, align: 'end' },
+    addTag(room.tag, 'P'),
+  );
+  const lineHeight = line?.height ?? 0;
+  const height = boxHeight(space.marks) * Math.max(1, pen.size / 14) + lineHeight;
+  const top = height - lineHeight - pad * 0.5;
+  const items: Item[] = (line?.items ?? []).map((item) => ({ ...item, y: item.y + top }));
+  return [
+    slab(height, [box(room.x, 0, room.width, height, pen.measures.hairline, INK.rule), ...items], { above: pen.measures.step }),
+  ];
+}
+
+/** An answer line never breaks. */
+function rigid(piece: Piece): Piece {
+  return { ...piece, kind: 'box' };
+}
+
+/** Lines for equations with the arrow standing. */
+function equationLines(space: Extract<AnswerSpace, { kind: 'equation' }>, room: Room): Slab[] {
+  const { pen } = room;
+  const { ruled } = pen.measures;
+  const arrow = arrowPiece(space.arrow, pen);
+  const gap = pen.size * 0.6;
+  const left = (room.width - arrow.width) * 0.46;
+  const right = room.width - left - arrow.width - 2 * gap;
+  return Array.from({ length: space.count }, () => {
+    const y = ruled - 1;
+    const [line] = setLines(
+      [{ pieces: [arrow], width: arrow.width }],
+      pen,
+      { x: room.x + left + gap, width: arrow.width },
+      addTag(room.tag, 'P'),
+    );
+    const dy = y - strutAscent(pen);
+    const items = (line?.items ?? []).map((item) => ({ ...item, y: item.y + dy }));
+    return slab(ruled + 2, [dots(room.x, y, left), ...items, dots(room.x + left + arrow.width + 2 * gap, y, right)], {
+      after: KEEP,
+    });
+  });
+}
+
+/** Short labelled lines, two abreast where the labels are short. */
+function shortLines(space: Extract<AnswerSpace, { kind: 'short' }>, room: Room): Slab[] {
+  const { pen } = room;
+  const { ruled } = pen.measures;
+  const labels = space.labels.map((content) => breakLines(inlinePieces(content, pen), room.width * 0.6));
+  const widest = Math.max(...labels.map((lines) => lines[0]?.width ?? 0));
+  const columns = space.labels.length > 1 && widest < room.width * 0.24 ? 2 : 1;
+  const gutter = pen.size * 1.5;
+  const width = (room.width - gutter * (columns - 1)) / columns;
+  const rows: Slab[] = [];
+  for (let i = 0; i < labels.length; i += columns) {
+    const items = labels.slice(i, i + columns).flatMap((lines, column) => {
+      const x = room.x + column * (width + gutter);
+      const slabs = setLines(lines, pen, { x, width: width * 0.6 }, addTag(room.tag, 'P'));
+      const dy = ruled - 1 - strutAscent(pen);
+      const start = widest + pen.size * 0.5;
+      return [...(slabs[0]?.items ?? []).map((item) => ({ ...item, y: item.y + dy })), dots(x + start, ruled - 1, width - start)];
+    });
+    rows.push(slab(ruled + 2, items, { after: KEEP }));
+  }
+  return withAbove(rows, 0);
+}

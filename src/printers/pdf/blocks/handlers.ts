@@ -1,0 +1,46 @@
+import type { Block } from '../../../document/block.ts';
+import type { Room } from '../room.ts';
+import type { Slab } from '../slab.ts';
+import { layAnswer } from './answer-block.ts';
+import { layFigure } from './figure-block.ts';
+import { layGiven } from './given-block.ts';
+import { layHead } from './head-block.ts';
+import { layOptions } from './options-block.ts';
+import { layLonePart, layQuestion } from './question-block.ts';
+import { layScheme } from './scheme-block.ts';
+import { layStrip } from './strip-block.ts';
+import { layTable } from './table-block.ts';
+import { layDisplay, layHeading, layList, layPageBreak, layParagraph, laySmallPrint } from './text-blocks.ts';
+import { layWorking } from './working-block.ts';
+
+type Handlers = { readonly [K in Block['kind']]: (block: Extract<Block, { kind: K }>, room: Room) => Slab[] };
+
+/** The PDF printer: one handler for each kind of block. To print a new kind, add its handler here. */
+const HANDLERS: Handlers = {
+  paragraph: layParagraph,
+  heading: layHeading,
+  list: layList,
+  table: (table, room) => layTable(table, room),
+  given: layGiven,
+  display: layDisplay,
+  working: layWorking,
+  figure: layFigure,
+  answer: layAnswer,
+  options: layOptions,
+  question: layQuestion,
+  part: layLonePart,
+  scheme: layScheme,
+  head: layHead,
+  strip: layStrip,
+  'small-print': laySmallPrint,
+  'page-break': layPageBreak,
+};
+
+/** Lays blocks one below the other. An unknown kind is a fault of ours. */
+export function layBlocks(blocks: readonly Block[], room: Room): Slab[] {
+  return blocks.flatMap((block) => {
+    const handler = HANDLERS[block.kind] as ((block: Block, room: Room) => Slab[]) | undefined;
+    if (!handler) throw new Error(`the PDF printer knows no block of kind \`${(block as { kind: string }).kind}\``);
+    return handler(block, room);
+  });
+}

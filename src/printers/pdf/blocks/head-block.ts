@@ -1,0 +1,61 @@
+import type { Block } from '../../../document/block.ts';
+import { box, INK, type Item, rule } from '../item.ts';
+import { inner, label, type Room, setText, smallPen } from '../room.ts';
+import { KEEP, type Slab, slab, stack, withAbove } from '../slab.ts';
+import { addMark, addTag } from '../tag.ts';
+
+/** Head of a sheet: title large at the left, a line of facts below it, a strip of ruled cells at the right, and one plain sentence. */
+export function layHead(head: Extract<Block, { kind: 'head' }>, room: Room): Slab[] {
+  const { measures } = room.pen;
+  const beside = head.cells.length > 0 && measures.frame > measures.size.text * 32;
+  const strip = head.cells.length > 0 ? cellStrip(head.cells, room, beside) : undefined;
+  const gutter = measures.size.text * 2;
+  const width = beside && strip ? measures.frame - strip.width - gutter : measures.frame;
+  const text = inner(room, { width });
+  const title = setText(
+    [{ kind: 'text', text: head.title }],
+    inner(text, { pen: { face: 'strong', size: measures.size.title } }),
+    'H1',
+    { leading: 1.16 },
+  );
+  const facts = setText([{ kind: 'text', text: head.facts.join('  ·  ') }], inner(text, { pen: smallPen(room.pen) }), 'P');
+  const left = stack([...title, ...withAbove(facts, measures.size.text * 0.35)]);
+  const joined = strip ? withStrip(left, strip, beside, measures.size.text) : left;
+  const line = rule(room.x, joined.height + measures.step * 0.9, measures.frame, 0, 0.6, INK.rule);
+  const top = slab(joined.height + measures.step * 0.9, [...joined.items, line], { after: KEEP });
+  const note = head.note ? withAbove(setText(head.note, room, 'P'), measures.step * 0.9) : [];
+  return [top, ...note.map((part) => ({ ...part, after: KEEP }))];
+}
+
+interface Strip {
+  readonly width: number;
+  readonly height: number;
+  readonly items: readonly Item[];
+}
+
+function withStrip(left: Slab, strip: Strip, beside: boolean, size: number): Slab {
+  const dy = beside ? 0 : left.height + size * 0.6;
+  const items = strip.items.map((item) => ({ ...item, y: item.y + dy }));
+  return slab(beside ? Math.max(left.height, strip.height) : dy + strip.height, [...left.items, ...items]);
+}
+
+/** The first cell takes a whole row of the strip, the others share the next; each has its small label in the corner. */
+function cellStrip(cells: readonly string[], room: Room, beside: boolean): Strip {
+  const { measures } = room.pen;
+  const pen = smallPen(room.pen);
+  const size = Math.max(measures.floor, measures.size.text * 0.7);
+  const width = beside ? measures.frame * 0.42 : measures.frame;
+  const left = room.x + measures.frame - width;
+  const height = Math.max(measures.size.text * 2.15, 23);
+  const tag = addTag(room.tag, 'P');
+  const items = cells.flatMap((text, i) => {
+    const share = i === 0 ? width : width / (cells.length - 1);
+    const x = i === 0 ? left : left + (i - 1) * share;
+    const y = i === 0 ? 0 : height;
+    return [
+      box(x, y, share, height, 0.6, INK.rule),
+      label(pen, text, { x: x + size * 0.5, y: y + size * 1.1, size, mark: addMark(tag) }),
+    ];
+  });
+  return { width, height: cells.length > 1 ? 2 * height : height, items };
+}

@@ -1,0 +1,83 @@
+import type { Table } from '../../../document/block.ts';
+import { INK, type Item, rule, shift } from '../item.ts';
+import { inner, type Room } from '../room.ts';
+import { KEEP, type Slab, slab } from '../slab.ts';
+import { addTag, type Tag } from '../tag.ts';
+import { columnWidths } from './column-widths.ts';
+import { layCell } from './table-cell.ts';
+
+/** How a table is ruled: `data` has hairlines under rows only, `answer` is a grid with room to write in. */
+export interface TableStyle {
+  readonly grid: boolean;
+  readonly rowHeight: number;
+}
+
+/** A table, laid out by us: a header row, then rows. Short tables stay whole. */
+export function layTable(table: Table, room: Room, style: TableStyle = { grid: false, rowHeight: 0 }): Slab[] {
+  const pad = room.pen.size * 0.5;
+  const widths = columnWidths(table, room, pad);
+  const tag = addTag(room.tag, 'Table', table.summary ? { alt: table.summary } : {});
+  const slabs: Slab[] = [];
+  if (table.header.length > 0) {
+    const head = addTag(addTag(tag, 'THead'), 'TR');
+    slabs.push(layRow(table.header, { table, room, widths, pad, style, row: head, header: true }));
+  }
+  const body = addTag(tag, 'TBody');
+  for (const cells of table.rows) {
+    slabs.push(layRow(cells, { table, room, widths, pad, style, row: addTag(body, 'TR'), header: false }));
+  }
+  return finish(slabs, room, widths, style);
+}
+
+interface RowPlan {
+  readonly table: Table;
+  readonly room: Room;
+  readonly widths: readonly number[];
+  readonly pad: number;
+  readonly style: TableStyle;
+  readonly row: Tag;
+  readonly header: boolean;
+}
+
+function layRow(cells: Table['header'], plan: RowPlan): Slab {
+  const { room, widths, pad, table } = plan;
+  const items: Item[] = [];
+  let x = room.x;
+  let height = plan.style.rowHeight;
+  const placed: { content: Slab; align: boolean }[] = [];
+  for (const [i, width] of widths.entries()) {
+    const heading = plan.header ? 'Column' : i === 0 && table.rowHeaders ? 'Row' : undefined;
+    const tag = heading ? addTag(plan.row, 'TH', { scope: heading }) : addTag(plan.row, 'TD');
+    const pen = plan.header ? { face: 'strong' as const } : {};
+    const cell = inner({ ...room, x: x + pad }, { width: width - 2 * pad, tag, pen });
+    const content = layCell(cells[i] ?? [], cell, table.align[i] ?? 'start');
+    height = Math.max(height, content.height + pad * 0.55);
+    placed.push({ content, align: plan.style.grid });
+    x += width;
+  }
+  for (const { content } of placed) {
+    const dy = plan.header || !plan.style.grid ? pad * 0.275 : (height - content.height) / 2;
+    items.push(...content.items.map((item) => shift(item, 0, dy)));
+  }
+  return slab(height, items);
+}
+
+/** Adds the rules, and says where a page may turn. */
+function finish(slabs: readonly Slab[], room: Room, widths: readonly number[], style: TableStyle): Slab[] {
+  const total = widths.reduce((sum, width) => sum + width, 0);
+  const { hairline, step } = room.pen.measures;
+  return slabs.map((part, i) => {
+    const last = i === slabs.length - 1;
+    const under = rule(room.x, part.height, total, 0, hairline, i === 0 || last || style.grid ? INK.rule : INK.faint);
+    const over = i === 0 ? [rule(room.x, 0, total, 0, hairline, INK.rule)] : [];
+    const sides = style.grid ? verticals(room.x, widths, part.height, hairline) : [];
+    const after = last ? 0 : slabs.length <= 8 || i === 0 || i >= slabs.length - 2 ? KEEP : 20;
+    return { ...part, items: [...over, ...sides, ...part.items, under], above: i === 0 ? step * 1.2 : 0, after };
+  });
+}
+
+function verticals(x: number, widths: readonly number[], height: number, hairline: number): Item[] {
+  const edges = [0];
+  for (const width of widths) edges.push(edges.at(-1)! + width);
+  return edges.map((edge) => rule(x + edge, 0, 0, height, hairline, INK.rule));
+}

@@ -1,0 +1,98 @@
+import PDFDocument, { type DocumentFont, type MarkedContent } from 'pdfkit';
+import { drawItem } from './draw-item.ts';
+import { buildStructure } from './draw-structure.ts';
+import { FACES, type Face, type Fonts } from './fonts.ts';
+import type { Item } from './item.ts';
+import type { Laid, Page } from './page.ts';
+import type { Mark } from './tag.ts';
+
+/** Nothing but the document decides the bytes: all carry this date. */
+const CREATED = new Date('2000-01-01T00:00:00Z');
+
+/** What drawing needs to know while it goes over the pages. */
+export interface Sheet {
+  readonly pdf: PDFDocument;
+  readonly fonts: Fonts;
+  readonly faces: ReadonlyMap<Face, DocumentFont>;
+  readonly contents: Map<Mark, MarkedContent[]>;
+}
+
+/**
+ * Draws laid-out pages as a tagged PDF 1.7 (ISO 32000-1) that identifies itself as PDF/UA-1. The same pages give the same bytes,
+ * whatever the process drew before.
+ */
+export function draw(laid: Laid, fonts: Fonts): Uint8Array {
+  const pdf = openDocument(laid, fonts);
+  const sheet: Sheet = { pdf, fonts, faces: registerFaces(pdf, fonts), contents: new Map() };
+  for (const page of laid.pages) drawPage(sheet, page);
+  buildStructure(sheet, laid);
+  for (const page of laid.pages) {
+    for (const { title, y } of page.bookmarks) {
+      pdf.outline.addItem(title, { pageNumber: page.number - 1, top: y, left: page.width });
+    }
+  }
+  pdf.end();
+  return pdf.read();
+}
+
+function openDocument(laid: Laid, fonts: Fonts): PDFDocument {
+  const info = { Title: laid.title, Subject: laid.subject, Creator: 'couplet', Producer: 'couplet', CreationDate: CREATED };
+  const pdf = new PDFDocument({
+    pdfVersion: '1.7',
+    lang: laid.language,
+    tagged: true,
+    displayTitle: true,
+    subset: 'PDF/UA',
+    autoFirstPage: false,
+    font: fonts.font('regular'),
+    info,
+  });
+  const endMetadata = pdf.endMetadata;
+  // pdfkit pastes the info into XML as it stands
+  pdf.endMetadata = () => {
+    pdf.info = { ...info, Title: escapeXml(laid.title), Subject: escapeXml(laid.subject) };
+    endMetadata.call(pdf);
+  };
+  return pdf;
+}
+
+function escapeXml(text: string): string {
+  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
+}
+
+/** All faces in a fixed order, so that font names in the file depend on nothing; a face without glyphs is not written. */
+function registerFaces(pdf: PDFDocument, fonts: Fonts): Map<Face, DocumentFont> {
+  return new Map(FACES.map((face) => [face, pdf.font(fonts.font(face))._font]));
+}
+
+function drawPage(sheet: Sheet, page: Page): void {
+  const { pdf } = sheet;
+  pdf.addPage({ size: [page.width, page.height], margin: 0 });
+  for (const group of groupByMark(page.items)) {
+    const mark = group[0]!.mark;
+    if (mark) {
+      const content = pdf.markStructureContent(
+        mark.actual === undefined ? mark.tag.type : 'Span',
+        mark.actual === undefined ? {} : { actual: mark.actual },
+      );
+      const list = sheet.contents.get(mark);
+      if (list) list.push(content);
+      else sheet.contents.set(mark, [content]);
+    } else {
+      pdf.markContent('Artifact', { type: 'Layout' });
+    }
+    pdf.addContent(group.map((item) => drawItem(sheet, item)).join('\n'));
+    pdf.endMarkedContent();
+  }
+}
+
+/** Neighbouring items of one mark, or neighbouring artifacts, share a marked-content sequence. */
+function groupByMark(items: readonly Item[]): Item[][] {
+  const groups: Item[][] = [];
+  for (const item of items) {
+    const group = groups.at(-1);
+    if (group && group[0]!.mark === item.mark) group.push(item);
+    else groups.push([item]);
+  }
+  return groups;
+}

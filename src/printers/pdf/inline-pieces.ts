@@ -1,0 +1,76 @@
+import type { Inline } from '../../document/inline.ts';
+import { speakInlines } from '../../document/spoken.ts';
+import { equationPieces, formulaPiece } from './chemistry-pieces.ts';
+import { dots } from './item.ts';
+import { BoxBuilder, joinPieces, type Pen, type Piece, type Speech } from './piece.ts';
+import { quantityPiece } from './quantity-piece.ts';
+import { textPieces } from './text-pieces.ts';
+
+type Handlers = { readonly [K in Inline['kind']]: (inline: Extract<Inline, { kind: K }>, pen: Pen) => readonly Piece[] };
+
+/** One handler for each kind of inline; the type refuses a table with a hole. */
+const HANDLERS: Handlers = {
+  text: ({ text, weight }, pen) => textPieces(text, weight ? { ...pen, face: weight } : pen),
+  formula: ({ formula }, pen) => [formulaPiece(formula, pen)],
+  equation: ({ equation, arrow }, pen) => equationPieces(equation, arrow, pen),
+  quantity: (quantity, pen) => [quantityPiece(quantity, pen)],
+  symbol: (symbol, pen) => [symbolPiece(symbol, pen)],
+  fraction: (fraction, pen) => [fractionPiece(fraction, pen)],
+  gap: ({ width }, pen) => [blankPiece(width, pen)],
+};
+
+/** Turns inlines into pieces ready for line breaking. */
+export function inlinePieces(inlines: readonly Inline[], pen: Pen): readonly Piece[] {
+  return inlines.flatMap((inline) => handle(inline, pen));
+}
+
+function handle<K extends Inline['kind']>(inline: Extract<Inline, { kind: K }>, pen: Pen): readonly Piece[] {
+  const handler: ((inline: Extract<Inline, { kind: K }>, pen: Pen) => readonly Piece[]) | undefined = HANDLERS[inline.kind as K];
+  if (!handler) throw new Error(`the PDF printer knows no inline of kind \`${inline.kind}\``);
+  return handler(inline, pen);
+}
+
+/** Italic letter; what is raised stands over what is lowered, as in E°cell. */
+function symbolPiece(symbol: Extract<Inline, { kind: 'symbol' }>, pen: Pen): Piece {
+  const builder = new BoxBuilder(pen).text(symbol.letter, { face: 'italic' });
+  const start = builder.x;
+  if (symbol.raised === '°') builder.text('°');
+  else if (symbol.raised) builder.script(symbol.raised, 'above');
+  const raisedEnd = builder.x;
+  if (symbol.lowered) builder.back(start).script(symbol.lowered, 'below');
+  if (raisedEnd > builder.x) builder.back(raisedEnd);
+  if (symbol.of) {
+    builder.skip(pen.size * 0.04).text('(');
+    for (const piece of inlinePieces(symbol.of, pen)) builder.piece(piece);
+    builder.text(')');
+  }
+  const plain = !symbol.raised && !symbol.lowered && !symbol.of;
+  return builder.build(plain ? undefined : { type: 'Formula', alt: speakInlines([symbol]) });
+}
+
+/** A stacked fraction, its bar at the height of a minus sign. */
+function fractionPiece(fraction: Extract<Inline, { kind: 'fraction' }>, pen: Pen): Piece {
+  const small = { ...pen, size: Math.max(pen.measures.floor, pen.size * 0.92) };
+  const above = joinPieces(small, inlinePieces(fraction.above, small));
+  const below = joinPieces(small, inlinePieces(fraction.below, small));
+  const width = Math.max(above.width, below.width) + pen.size * 0.3;
+  const axis = pen.size * 0.33;
+  const gap = pen.size * 0.16;
+  const builder = new BoxBuilder(pen);
+  builder.skip((width - above.width) / 2).piece(above, axis + gap + above.descent);
+  builder.back((width - below.width) / 2).piece(below, axis - gap - below.ascent);
+  const bar = { ...dots(0, -axis, width), line: Math.max(0.6, pen.size * 0.05), ink: pen.ink };
+  const { dash: _dash, round: _round, ...solid } = bar;
+  const speech: Speech = { type: 'Formula', alt: speakInlines([fraction]) };
+  return builder.path(solid).build(speech, width);
+}
+
+/** A dotted gap to write in, a little under the baseline. */
+function blankPiece(ems: number, pen: Pen): Piece {
+  const width = ems * pen.size;
+  return new BoxBuilder(pen)
+    .path(dots(0, pen.size * 0.12, width))
+    .skip(width)
+    .reach(pen.size * 0.9, pen.size * 0.2)
+    .build();
+}

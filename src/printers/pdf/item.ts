@@ -1,0 +1,95 @@
+import type { Segment } from '../../document/figure.ts';
+import type { Face } from './fonts.ts';
+import type { Mark } from './tag.ts';
+
+/** Something drawn. `x` and `y` are in points from the top left; a mark ties it to the structure, without one it is an artifact. */
+export type Item = TextItem | PathItem;
+
+/** One run of text in one face and size; `y` is its baseline. */
+export interface TextItem {
+  readonly kind: 'text';
+  readonly x: number;
+  readonly y: number;
+  readonly face: Face;
+  readonly size: number;
+  readonly text: string;
+  /** advance without a closing space */
+  readonly width: number;
+  /** 0 black to 1 white */
+  readonly ink: number;
+  readonly mark?: Mark;
+}
+
+/** A stroked or filled path; its segments are relative to `x` and `y`. */
+export interface PathItem {
+  readonly kind: 'path';
+  readonly x: number;
+  readonly y: number;
+  readonly path: readonly Segment[];
+  /** stroke width; 0 for none */
+  readonly line: number;
+  readonly ink: number;
+  /** grey of the filling; none when absent */
+  readonly fill?: number;
+  readonly dash?: readonly number[];
+  /** round line ends: a dash of 0 then draws dots */
+  readonly round?: boolean;
+  readonly mark?: Mark;
+}
+
+/** The same item somewhere else. */
+export function shift<T extends Item>(item: T, dx: number, dy: number): T {
+  return { ...item, x: item.x + dx, y: item.y + dy };
+}
+
+const GREY = { rule: 0.55, faint: 0.72, text: 0, soft: 0.32 } as const;
+
+/** Greys: rules survive a copier, faint ones frame, soft text steps back yet keeps a contrast above 7 to 1. */
+export const INK = GREY;
+
+export function rule(x: number, y: number, dx: number, dy: number, line = 0.5, ink: number = GREY.rule): PathItem {
+  return {
+    kind: 'path',
+    x,
+    y,
+    path: [
+      { to: 'move', x: 0, y: 0 },
+      { to: 'line', x: dx, y: dy },
+    ],
+    line,
+    ink,
+  };
+}
+
+/** A dotted line to write on. */
+export function dots(x: number, y: number, width: number): PathItem {
+  return { ...rule(x, y, width, 0, 0.9, 0.45), dash: [0, 2.6], round: true };
+}
+
+export function box(x: number, y: number, width: number, height: number, line = 0.5, ink: number = GREY.rule): PathItem {
+  const path: Segment[] = [
+    { to: 'move', x: 0, y: 0 },
+    { to: 'line', x: width, y: 0 },
+    { to: 'line', x: width, y: height },
+    { to: 'line', x: 0, y: height },
+    { to: 'close' },
+  ];
+  return { kind: 'path', x, y, path, line, ink };
+}
+
+/** Part of a radius at which the control points of a quarter circle stand. */
+const KAPPA = 0.5523;
+
+export function ring(x: number, y: number, radius: number, line = 0.5, ink: number = GREY.rule): PathItem {
+  const r = radius;
+  const k = KAPPA * r;
+  const path: Segment[] = [
+    { to: 'move', x: r, y: 0 },
+    { to: 'curve', x1: r, y1: k, x2: k, y2: r, x: 0, y: r },
+    { to: 'curve', x1: -k, y1: r, x2: -r, y2: k, x: -r, y: 0 },
+    { to: 'curve', x1: -r, y1: -k, x2: -k, y2: -r, x: 0, y: -r },
+    { to: 'curve', x1: k, y1: -r, x2: r, y2: -k, x: r, y: 0 },
+    { to: 'close' },
+  ];
+  return { kind: 'path', x, y, path, line, ink };
+}

@@ -1,0 +1,85 @@
+import type { Document } from '../../document/document.ts';
+import { layBlocks } from './blocks/handlers.ts';
+import type { Fonts } from './fonts.ts';
+import { drawFoot } from './foot.ts';
+import { INK, type Item, shift } from './item.ts';
+import type { Laid, Page } from './page.ts';
+import { paginate } from './paginate.ts';
+import type { Pen } from './piece.ts';
+import type { Room } from './room.ts';
+import { type Measures, measure, type Settings } from './settings.ts';
+import { settleHeadings } from './settle-headings.ts';
+import type { Slab } from './slab.ts';
+import type { Tag } from './tag.ts';
+
+/**
+ * Lays a document out on pages: positioned text, rules and boxes, and the structure they hang on. Pure; nothing is drawn.
+ * @throws Fault `missing-glyph` when no font holds a character
+ */
+export function layout(document: Document, settings: Settings, fonts: Fonts): Laid {
+  const measures = measure(settings);
+  const root: Tag = { type: 'Document', kids: [] };
+  const pen: Pen = { fonts, measures, face: 'regular', size: measures.size.text, ink: INK.text };
+  const sheet = document.kind === 'sheet';
+  const width = measures.frame - (sheet ? measures.cells : 0);
+  const room: Room = { pen, x: 0, width, tag: root, sheet, lay: layBlocks };
+  const slabs = layBlocks(document.blocks, room);
+  settleHeadings(root);
+  const pages = paginate(slabs, measures.height - measures.margin.top - measures.margin.bottom);
+  return {
+    title: document.title,
+    subject: document.subject,
+    language: document.language,
+    root,
+    pages: pages.map((slabs, i) => makePage(slabs, { number: i + 1, count: pages.length, document, pen })),
+  };
+}
+
+interface PageFacts {
+  readonly number: number;
+  readonly count: number;
+  readonly document: Document;
+  readonly pen: Pen;
+}
+
+function makePage(slabs: readonly Slab[], facts: PageFacts): Page {
+  const { measures } = facts.pen;
+  const { margin } = measures;
+  const left = punchedLeft(facts.number, measures) ? margin.punched : margin.open;
+  const items: Item[] = [];
+  const bookmarks: { title: string; y: number }[] = [];
+  let y = margin.top;
+  for (const [i, part] of slabs.entries()) {
+    if (i > 0) y += part.above;
+    for (const item of part.items) items.push(shift(item, left, y));
+    if (part.note?.bookmark) bookmarks.push({ title: part.note.bookmark, y });
+    y += part.height;
+  }
+  const foot = drawFoot(slabs, facts).map((item) => shift(item, left, measures.height - margin.bottom));
+  const frame = { left, top: margin.top, right: left + measures.frame, bottom: measures.height - margin.bottom };
+  placeFigures(items);
+  return { number: facts.number, width: measures.width, height: measures.height, frame, items: [...items, ...foot], bookmarks };
+}
+
+/** On paper printed on both sides the punched edge is at the right of even pages. */
+function punchedLeft(number: number, measures: Measures): boolean {
+  return measures.sides === 'one' || number % 2 === 1;
+}
+
+/** Tells each figure's tag where it stands, from the paths drawn for it. */
+function placeFigures(items: readonly Item[]): void {
+  for (const item of items) {
+    const tag = item.mark?.tag;
+    if (tag?.type !== 'Figure' || item.kind !== 'path') continue;
+    const box = tag.box ?? [item.x, item.y, item.x, item.y];
+    let [left, top, right, bottom] = box;
+    for (const part of item.path) {
+      if (part.to === 'close') continue;
+      left = Math.min(left, item.x + part.x);
+      right = Math.max(right, item.x + part.x);
+      top = Math.min(top, item.y + part.y);
+      bottom = Math.max(bottom, item.y + part.y);
+    }
+    tag.box = [left, top, right, bottom];
+  }
+}

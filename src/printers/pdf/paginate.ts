@@ -1,0 +1,86 @@
+import { KEEP, type Slab } from './slab.ts';
+
+/** Slabs that stay on one page, and the cost of turning the page after them. */
+interface Unit {
+  readonly slabs: readonly Slab[];
+  readonly height: number;
+  readonly above: number;
+  readonly after: number;
+  readonly fresh: boolean;
+}
+
+/** Cost of a page left white over its whole height; a fifth of it white costs a twenty-fifth of this. */
+const WHITE = 100;
+/** A last page should carry at least this share of its height. */
+const LEAST_LAST = 0.12;
+const PER_PAGE = 60;
+
+/**
+ * Shares slabs out over pages of one height. Chooses the turns for which white at the feet of pages and cost of the places where they
+ * turn are together least, over the whole document (dynamic programming), so that pages are even and questions stay whole.
+ */
+export function paginate(slabs: readonly Slab[], height: number): readonly (readonly Slab[])[] {
+  const units = splitTall(gatherUnits(slabs), height);
+  if (units.length === 0) return [[]];
+  const best = [0];
+  const from = [0];
+  for (let to = 1; to <= units.length; to++) {
+    best[to] = Number.POSITIVE_INFINITY;
+    let filled = 0;
+    for (let start = to - 1; start >= 0; start--) {
+      const unit = units[start]!;
+      const next = units[start + 1];
+      filled += unit.height + (start + 1 < to && next ? next.above : 0);
+      if (start + 1 < to && next?.fresh) break;
+      if (filled > height + 0.01 && start < to - 1) break;
+      const cost = best[start]! + pageCost(filled / height, units, to);
+      if (cost < best[to]!) {
+        best[to] = cost;
+        from[to] = start;
+      }
+    }
+  }
+  return collect(units, from);
+}
+
+function pageCost(filled: number, units: readonly Unit[], to: number): number {
+  if (to === units.length) return PER_PAGE + (filled < LEAST_LAST ? 30 : 0);
+  if (units[to]!.fresh) return PER_PAGE;
+  const white = Math.max(0, 1 - filled);
+  return PER_PAGE + WHITE * white * white + Math.min(units[to - 1]!.after, 1000);
+}
+
+function collect(units: readonly Unit[], from: readonly number[]): Slab[][] {
+  const pages: Slab[][] = [];
+  for (let to = units.length; to > 0; to = from[to]!) pages.unshift(units.slice(from[to]!, to).flatMap((unit) => unit.slabs));
+  return pages;
+}
+
+function gatherUnits(slabs: readonly Slab[]): Unit[] {
+  const units: Unit[] = [];
+  let open: Slab[] = [];
+  for (const [i, part] of slabs.entries()) {
+    open.push(part);
+    const next = slabs[i + 1];
+    if (part.after !== KEEP || !next || next.fresh) {
+      units.push(unitOf(open));
+      open = [];
+    }
+  }
+  return units;
+}
+
+function unitOf(slabs: readonly Slab[]): Unit {
+  const height = slabs.reduce((sum, part, i) => sum + part.height + (i > 0 ? part.above : 0), 0);
+  const last = slabs.at(-1);
+  const after = last?.after ?? 0;
+  return { slabs, height, above: slabs[0]?.above ?? 0, after: after === KEEP ? 0 : after, fresh: slabs[0]?.fresh ?? false };
+}
+
+/** What is taller than a page must turn somewhere: between any two of its slabs, at a high cost. */
+function splitTall(units: readonly Unit[], height: number): Unit[] {
+  return units.flatMap((unit) => {
+    if (unit.height <= height) return [unit];
+    return unit.slabs.map((part, i) => unitOf([{ ...part, after: i === unit.slabs.length - 1 ? unit.after : 500 }]));
+  });
+}

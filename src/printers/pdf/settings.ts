@@ -1,0 +1,89 @@
+/** Sizes of print. `clear` follows clear-print advice (nothing under 12 pt), `large` has 18 pt text and no glyph under 16 pt. */
+export type Print = 'standard' | 'clear' | 'large' | '24' | '36';
+
+/** What the user chooses about the page; everything else follows from it. */
+export interface Settings {
+  readonly paper: 'a4' | 'letter';
+  readonly print: Print;
+  /** `both`: the punched margin changes sides on even pages */
+  readonly sides: 'one' | 'both';
+}
+
+export const DEFAULT_SETTINGS: Settings = { paper: 'a4', print: 'standard', sides: 'both' };
+
+/** Every length of the page, in points, worked out from the settings. */
+export interface Measures {
+  readonly width: number;
+  readonly height: number;
+  /** punched side, open side, top, bottom */
+  readonly margin: { readonly punched: number; readonly open: number; readonly top: number; readonly bottom: number };
+  readonly sides: 'one' | 'both';
+  /** width between the side margins */
+  readonly frame: number;
+  readonly size: {
+    readonly text: number;
+    readonly small: number;
+    readonly tiny: number;
+    readonly title: number;
+    readonly heading: number;
+    readonly number: number;
+  };
+  /** no glyph is smaller than this */
+  readonly floor: number;
+  /** baseline to baseline in running text, as a multiple of the size */
+  readonly leading: number;
+  /** column of question numbers and part letters */
+  readonly hang: number;
+  /** column of marking cells on a question sheet; the gap before it is part of it */
+  readonly cells: number;
+  /** one vertical step: half a line of text */
+  readonly step: number;
+  readonly hairline: number;
+  /** distance of ruled lines to write on */
+  readonly ruled: number;
+}
+
+/** Points in a millimetre. */
+export const MM = 72 / 25.4;
+
+const PAPERS = { a4: [210 * MM, 297 * MM], letter: [612, 792] } as const;
+
+const PRINTS: Readonly<Record<Print, { text: number; floor: number; leading: number }>> = {
+  standard: { text: 10.8, floor: 6, leading: 1.38 },
+  clear: { text: 14, floor: 12, leading: 1.4 },
+  large: { text: 18, floor: 16, leading: 1.4 },
+  '24': { text: 24, floor: 20, leading: 1.35 },
+  '36': { text: 36, floor: 30, leading: 1.3 },
+};
+
+/** Works out the measures of a page. Sizes derive from the text size, so that pages re-flow for large print. */
+export function measure(settings: Settings): Measures {
+  const [width, height] = PAPERS[settings.paper];
+  const { text, floor, leading } = PRINTS[settings.print];
+  const margin = { punched: 25 * MM, open: 15 * MM, top: 15 * MM, bottom: 20 * MM };
+  const at = (ratio: number): number => Math.max(floor, round(text * ratio));
+  return {
+    width,
+    height,
+    margin,
+    sides: settings.sides,
+    frame: width - margin.punched - margin.open,
+    size: { text, small: at(0.84), tiny: at(0.58), title: at(1.85), heading: at(1.15), number: at(1.5) },
+    floor,
+    leading,
+    hang: round(text * 2.1),
+    cells: Math.max(40, round(text * 3.1)),
+    step: round((text * leading) / 2),
+    hairline: 0.5,
+    ruled: Math.max(8.5 * MM, round(text * 1.9)),
+  };
+}
+
+/** Size of a subscript or superscript beside text of a size: never under the floor. */
+export function scriptSize(measures: Measures, size: number): number {
+  return Math.max(measures.floor, round(size * 0.7));
+}
+
+function round(length: number): number {
+  return Math.round(length * 100) / 100;
+}
