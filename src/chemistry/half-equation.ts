@@ -9,7 +9,7 @@ import type { Medium } from './couple.ts';
 import type { Equation, HalfEquation, Term } from './equation.ts';
 import type { Formula } from './formula.ts';
 import { electron } from './formula-parts.ts';
-import { cancelEquation, lowestTerms, reverseEquation } from './terms.ts';
+import { cancelEquation, lowestTerms } from './terms.ts';
 import { keyOf } from './write-formula.ts';
 
 /**
@@ -105,9 +105,4 @@ function electronsLast(equation: Equation): Equation {
     ...terms.filter((term) => term.formula === electron),
   ];
   return { left: last(equation.left), right: last(equation.right) };
-}
-
-/** The oxidation: the half-equation read from right to left. */
-export function asOxidation(half: HalfEquation): Equation {
-  return reverseEquation(half);
 }

@@ -31,7 +31,8 @@ function writeUnits(formula: Formula): string {
   return formula.units.map(({ count, nodes }) => `${numberOf(count)}${writeNodes(nodes)}`).join('·');
 }
 
-function writeNodes(nodes: readonly FormulaNode[]): string {
+/** A run of nodes as plain text. */
+export function writeNodes(nodes: readonly FormulaNode[]): string {
   return nodes.map(writeNode).join('');
 }
 
