@@ -50,13 +50,15 @@ type Net = ReturnType<typeof netAmounts>;
 function byElectrons(net: Net, reduction: HalfEquation, oxidation: HalfEquation): Confirmation {
   const gained = electronsIn(net, reduction, oxidation, 1);
   const lost = electronsIn(net, oxidation, reduction, -1);
-  const agrees = gained !== undefined && lost !== undefined && gained.equals(lost) && gained.sign() > 0;
-  if (agrees) return { agrees, method: 'electron-count' };
-  return {
-    agrees,
-    method: 'electron-count',
-    because: `electrons gained ${gained ?? 'differ'}, electrons lost ${lost ?? 'differ'}`,
-  };
+  if (!gained || !lost) {
+    return {
+      agrees: false,
+      method: 'electron-count',
+      because: 'the species of a couple do not stand in the ratio of its half-equation',
+    };
+  }
+  if (gained.equals(lost) && gained.sign() > 0) return { agrees: true, method: 'electron-count' };
+  return { agrees: false, method: 'electron-count', because: `electrons gained ${gained}, electrons lost ${lost}` };
 }
 
 /**
