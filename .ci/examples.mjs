@@ -1,0 +1,19 @@
+// Rebuilds the committed examples, byte for byte, or into another folder given as argument.
+import { spawnSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const out = process.argv[2] ?? 'out/examples';
+
+/** Invented classes. Each line is what a teacher would type after `couplet sheet`. */
+const EXAMPLES = [
+  ['--seed', 'harrowmoor starter', '--name', 'starter', '--questions', '3', '--support', 'prompts', '--title', 'Starter (invented class)'],
+  ['--seed', 'harrowmoor homework', '--name', 'homework', '--marks', '30', '--title', 'Homework (invented class)'],
+  ['--seed', 'harrowmoor stretch', '--name', 'stretch', '--questions', '4', '--level', 'stretch', '--title', 'Stretch (invented class)'],
+];
+
+for (const example of EXAMPLES) {
+  const args = ['src/cli/couplet.mjs', 'sheet', ...example, '--out', out, '--replace'];
+  const { status } = spawnSync(process.execPath, args, { cwd: root, stdio: 'inherit' });
+  if (status !== 0) process.exit(status ?? 1);
+}

@@ -1,0 +1,67 @@
+import { join } from 'node:path';
+import { Fault } from '../../exact/fault.ts';
+import type { SheetLength, SheetRequest } from '../../papers/request.ts';
+import { command } from '../command.ts';
+import { folderName, nameFromSeed } from '../folder-name.ts';
+import { freshSeed } from '../fresh-seed.ts';
+import { replacing } from '../may-replace.ts';
+import type { Given } from '../options.ts';
+import { plainText } from '../plain-text.ts';
+import { tellSet } from '../tell-set.ts';
+import { checkPlace, writeSet } from '../write-set.ts';
+
+const WHAT = ['family', 'topic', 'questions', 'marks', 'minutes', 'level', 'choice', 'without'] as const;
+const HOW = ['seed', 'support', 'units', 'table', 'wording', 'title'] as const;
+const WHERE = ['page', 'name', 'out', 'replace', 'json'] as const;
+const TAKES = [...WHAT, ...HOW, ...WHERE];
+
+/** Questions on a sheet when no length is given. */
+const USUAL_LENGTH = 5;
+
+export const sheet = command({
+  name: 'sheet',
+  summary: 'make a question sheet and its mark scheme',
+  options: TAKES,
+  example: { line: 'couplet sheet --topic redox-titration --marks 20', does: 'homework of 20 marks on titrations' },
+  run: async (given, _operand, desk) => {
+    const request = requestOf(given);
+    desk.atSeed(request.seed);
+    const folder = join(given.out ?? 'out', request.name);
+    const mayReplace = replacing(given.replace);
+    checkPlace(folder, mayReplace);
+    const { makeSet } = await import('../make-set.ts');
+    const set = makeSet(request, given.page, given, desk);
+    writeSet(folder, set.files, mayReplace);
+    tellSet(folder, set, given.json, desk);
+  },
+});
+
+function requestOf(given: Given<(typeof TAKES)[number]>): SheetRequest {
+  const seed = given.seed === undefined ? freshSeed() : plainText('seed', given.seed);
+  return {
+    seed,
+    name: given.name === undefined ? nameFromSeed(seed) : folderName(given.name),
+    ...(given.title === undefined ? {} : { title: plainText('title', given.title) }),
+    level: given.level,
+    support: given.support,
+    choice: given.choice,
+    units: given.units,
+    families: given.family,
+    topics: given.topic,
+    without: given.without,
+    length: lengthOf(given),
+  };
+}
+
+function lengthOf(given: Given<'questions' | 'marks' | 'minutes'>): SheetLength {
+  const units = ['questions', 'marks', 'minutes'] as const;
+  const lengths = units.flatMap((unit) => {
+    const count = given[unit];
+    return count === undefined ? [] : [{ unit, count }];
+  });
+  if (lengths.length > 1) {
+    const found = lengths.map(({ unit }) => `--${unit}`).join(' and ');
+    throw new Fault('two-lengths', `expected one of --questions, --marks and --minutes, found ${found}`);
+  }
+  return lengths[0] ?? { unit: 'questions', count: USUAL_LENGTH };
+}

@@ -1,0 +1,48 @@
+import type { Settings } from '../printers/pdf/settings.ts';
+import type { Topic } from '../questions/family.ts';
+import type { Level, Support, Units } from '../questions/question.ts';
+import { flag, listOf, type Option, oneOf, share, someOf, text, whole } from './option.ts';
+
+/** What each word means. Typed by the word lists of other rooms, so that a new level or topic cannot be forgotten here. */
+export const LEVELS: Record<Level, string> = { core: 'one idea at a time', stretch: 'more steps, less familiar' };
+const SUPPORTS: Record<Support, string> = { open: 'none', prompts: 'a hint' };
+const UNITS: Record<Units, string> = { dm: 'cm³, mol dm⁻³', litre: 'mL, mol/L' };
+const PAGES: Record<Settings['paper'], string> = { a4: '', letter: '' };
+export const TOPICS: Record<Topic, string> = {
+  'oxidation-and-reduction': 'Oxidation and reduction',
+  'electrode-potentials': 'Electrode potentials',
+  'redox-titration': 'Redox titration',
+  'transition-metals': 'Transition metals',
+};
+
+const what = 'What it asks:';
+const how = 'How it is made:';
+const where = 'Where it goes:';
+
+/** Every option there is. A command names the rows it takes; help and parsing follow. */
+export const OPTIONS = {
+  family: listOf({ group: what, help: 'take questions from this family (repeat for more; all families unless said)' }),
+  topic: someOf({ group: what, help: 'take questions on this topic (repeat for more)' }, TOPICS),
+  questions: whole({ group: what, help: 'length as a number of questions (5 unless another length is given)' }, 1, 200),
+  marks: whole({ group: what, help: 'length in marks' }, 1, 1000),
+  minutes: whole({ group: what, help: 'length in minutes of working time' }, 1, 1000),
+  level: oneOf({ group: what, help: 'how demanding' }, LEVELS),
+  choice: share({ group: what, help: 'share of the marks that is multiple choice, 0 to 1 (0 unless said)' }),
+  without: listOf({ group: what, help: 'leave out a topic, family or species such as Cr2O7^2- (repeat for more)' }),
+  seed: text({ group: how, help: 'a word or phrase; the same one makes the same sheet again (a new word unless said)' }),
+  support: oneOf({ group: how, help: 'help printed under each part' }, SUPPORTS),
+  units: oneOf({ group: how, help: 'how volumes and concentrations are written' }, UNITS),
+  table: text({ group: how, help: "a department's own table of potentials (CSV), laid over ours" }),
+  wording: text({ group: how, help: "folder of a department's own templates, laid over ours" }),
+  title: text({ group: how, help: 'printed large at the top (made from the topics unless said)' }),
+  page: oneOf({ group: where, help: 'paper' }, PAGES),
+  name: text({ group: where, help: "the set's name: its folder, and the foot of its pages (the seed unless said)" }),
+  out: text({ group: where, help: 'folder that the set is put into (out unless said)' }),
+  replace: flag({ group: where, help: 'put the new set in place of one that is there' }),
+  json: flag({ group: where, help: 'print what was made as JSON' }),
+} satisfies Readonly<Record<string, Option<unknown>>>;
+
+export type OptionName = keyof typeof OPTIONS;
+
+/** The values of the options that a command takes. */
+export type Given<K extends OptionName> = { readonly [P in K]: ReturnType<(typeof OPTIONS)[P]['read']> };

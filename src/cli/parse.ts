@@ -1,0 +1,137 @@
+import yargs, { type Argv } from 'yargs';
+import { Fault } from '../exact/fault.ts';
+import type { Command } from './command.ts';
+import { didYouMean } from './did-you-mean.ts';
+import { OPTIONS } from './options.ts';
+
+/** What a command line asks for: a command to perform, or a page to show. */
+export type Parsed =
+  | { readonly command: Command; readonly typed: ReadonlyMap<string, readonly string[]>; readonly operands: readonly string[] }
+  | { readonly page: string; readonly asked: boolean };
+
+/** One width for every terminal, so that the pages can be held by tests. */
+const HELP_WIDTH = 100;
+
+/** yargs left to itself turns `2.50` into 2.5, lets a list swallow operands, and reads dots and capitals into names. */
+const PLAIN = {
+  'boolean-negation': false,
+  'camel-case-expansion': false,
+  'dot-notation': false,
+  'greedy-arrays': false,
+  'parse-numbers': false,
+  'parse-positional-numbers': false,
+  'short-option-groups': false,
+};
+
+/**
+ * Reads a command line.
+ * @throws Fault for an unknown command or option, or an option without its value
+ */
+export function parse(args: readonly string[], commands: readonly Command[], version: string): Parsed {
+  let chosen: { command: Command; argv: Record<string, unknown> } | undefined;
+  let page = '';
+  const parser = frame(version);
+  for (const each of commands) {
+    parser.command(
+      each.name,
+      each.summary,
+      (inner) => describe(inner, each),
+      (argv) => {
+        chosen = { command: each, argv };
+      },
+    );
+  }
+  parser.parse([...args], (_error: unknown, _argv: unknown, output: string) => {
+    page = plain(output);
+  });
+  if (page !== '') return { page, asked: true };
+  if (chosen) return read(chosen.command, chosen.argv);
+  const [word] = args;
+  if (word === undefined) return { page: helpOf(parser), asked: false };
+  const names = commands.map(({ name }) => name);
+  throw new Fault(
+    'unknown-command',
+    `expected a command first (${names.join(', ')}), found \`${word}\`${didYouMean(word, names)}`,
+  );
+}
+
+function frame(version: string): Argv {
+  return yargs([])
+    .scriptName('couplet')
+    .locale('en')
+    .wrap(HELP_WIDTH)
+    .exitProcess(false)
+    .parserConfiguration(PLAIN)
+    .usage(
+      'couplet COMMAND [options]\n\nQuestion sheets on redox and transition metals, with the mark scheme worked out beside each.',
+    )
+    .epilogue('`couplet COMMAND --help` says more about one command.')
+    .help('help', 'show this page')
+    .version('version', 'show the version', version)
+    .group(['help', 'version'], 'Help:') as Argv;
+}
+
+/** A command's own page, and which of its options take no value. */
+function describe(parser: Argv, command: Command): Argv {
+  const operand = command.operand;
+  const shown = operand === undefined ? '' : operand.count === 'one' ? ` ${operand.name}` : ` [${operand.name}]`;
+  const said = operand === undefined ? '' : `\n\n${operand.name}: ${operand.help}`;
+  parser.usage(`couplet ${command.name}${shown} [options]\n\n${sentence(command.summary)}${said}`);
+  for (const name of command.options) {
+    const { group, help, isSwitch } = OPTIONS[name] as { group: string; help: string; isSwitch?: true };
+    // no type for options with a value: help would say [string] on every line, and texts stay texts without it
+    parser.option(name, isSwitch ? { group, describe: help, type: 'boolean' } : { group, describe: help });
+  }
+  return parser.example(command.example.line, command.example.does).epilogue('').hide('version');
+}
+
+function read(command: Command, argv: Record<string, unknown>): Parsed {
+  const typed = new Map<string, readonly string[]>();
+  for (const [name, value] of Object.entries(argv)) {
+    if (['_', '$0', 'help', 'version'].includes(name)) continue;
+    const known = command.options.find((option) => option === name);
+    if (known === undefined) throw unknownOption(name, command);
+    typed.set(name, textsOf(name, value, 'isSwitch' in OPTIONS[known]));
+  }
+  return { command, typed, operands: (argv._ as string[]).slice(1).map(String) };
+}
+
+/** yargs gives a text, `true` for an option that nothing followed, or a list of these when it was repeated. */
+function textsOf(name: string, value: unknown, isSwitch: boolean): string[] {
+  const values = Array.isArray(value) ? value : [value];
+  if (isSwitch) return values.filter((each) => each === true).map(() => '');
+  if (values.some((each) => typeof each !== 'string' || each === '')) {
+    throw new Fault(
+      'missing-value',
+      `expected a value after \`--${name}\`; a value that starts with a dash is written \`--${name}=-…\``,
+    );
+  }
+  return values as string[];
+}
+
+function unknownOption(name: string, command: Command): Fault {
+  const found = `${name.length === 1 ? '-' : '--'}${name}`;
+  const hint = didYouMean(
+    found,
+    ['help', ...command.options].map((option) => `--${option}`),
+  );
+  const message = `expected an option of \`couplet ${command.name}\`, found \`${found}\``;
+  return new Fault('unknown-option', `${message}${hint || `; \`couplet ${command.name} --help\` lists them`}`);
+}
+
+function helpOf(parser: Argv): string {
+  let page = '';
+  parser.showHelp((help: string) => {
+    page = plain(help);
+  });
+  return page;
+}
+
+/** That an option without a value is `[boolean]` helps no teacher. */
+function plain(page: string): string {
+  return page.replace(/ +\[boolean\]$/gm, '').trimEnd();
+}
+
+function sentence(summary: string): string {
+  return `${summary.charAt(0).toUpperCase()}${summary.slice(1)}.`;
+}

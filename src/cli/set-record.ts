@@ -1,0 +1,49 @@
+import { readFileSync, statSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { Fault } from '../exact/fault.ts';
+import { readRecord } from '../papers/read-record.ts';
+import type { PaperRecord } from '../papers/record.ts';
+import { DEFAULT_SETTINGS, type Settings } from '../printers/pdf/settings.ts';
+import { systemFault } from './system-fault.ts';
+
+/** What `record.json` holds: the paper's record, and how its pages were set. */
+export interface SetRecord extends PaperRecord {
+  readonly page: Settings;
+}
+
+export function writtenRecord(record: SetRecord): string {
+  return `${JSON.stringify(record, undefined, 2)}\n`;
+}
+
+/**
+ * Reads a record.
+ * @param path of the file, or of the folder of its set
+ * @throws Fault or Faults naming the file when it cannot be read or is no record
+ */
+export function readSetRecord(path: string): SetRecord {
+  const file = isFolder(path) ? join(path, 'record.json') : path;
+  const record = readRecord(textOf(file), file);
+  const page: unknown = 'page' in record ? record.page : {};
+  if (typeof page !== 'object' || page === null) throw new Fault('bad-record', '`page`: expected an object', { file });
+  const settings = { ...DEFAULT_SETTINGS, ...page } as Settings;
+  if (!['a4', 'letter'].includes(settings.paper))
+    throw new Fault('bad-record', `\`page.paper\`: expected a4 or letter, found \`${settings.paper}\``, { file });
+  return { ...record, page: settings };
+}
+
+function textOf(file: string): string {
+  try {
+    return readFileSync(file, 'utf8');
+  } catch (error) {
+    throw systemFault('cannot-read', `to read the record \`${file}\``, error);
+  }
+}
+
+/** The folder in which a record lies, given the record or the folder itself. */
+export function folderOfRecord(path: string): string {
+  return isFolder(path) ? path : dirname(path);
+}
+
+function isFolder(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
+}
