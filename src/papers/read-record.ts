@@ -59,8 +59,10 @@ function parse(text: string, file: string): unknown {
   try {
     return JSON.parse(text);
   } catch (error) {
-    const at = /position (\d+)/.exec(error instanceof Error ? error.message : '');
-    const before = text.slice(0, Number(at?.[1] ?? 0)).split('\n');
+    // Node names the position for some faults only.
+    const at = /position (\d+)/.exec(error instanceof Error ? error.message : '')?.[1];
+    if (at === undefined) throw new Fault('not-a-record', 'expected JSON', { file });
+    const before = text.slice(0, Number(at)).split('\n');
     throw new Fault('not-a-record', 'expected JSON', { file, line: before.length, column: before.at(-1)!.length + 1 });
   }
 }

@@ -63,5 +63,5 @@ function seenIn(question: Question, part: Part, row: Row, words: Words): SchemeS
     return [{ wrote, happened: words.inline('carried-from', { letter }), earns: words.inline('earns', { ...earned, onward: '', goesOn: false }) }];
   }
   const onward = question.parts.filter(({ id }) => id !== part.id && row.seen.has(id)).map((each) => partLetter(question, question.parts.indexOf(each))!);
-  return [{ wrote, happened: [text(row.happened)], earns: words.inline('earns', { ...earned, onward: onward.join(', '), goesOn: onward.length > 0 }) }];
+  return [{ wrote, happened: row.happened, earns: words.inline('earns', { ...earned, onward: onward.join(', '), goesOn: onward.length > 0 }) }];
 }

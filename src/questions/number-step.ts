@@ -12,6 +12,8 @@ interface NumberStep {
   readonly part: PartId;
   readonly principle: string;
   readonly expression: Expression;
+  /** the same arithmetic as it is written out, where a factor of one is left away; the gate recomputes it */
+  readonly written?: Expression;
   readonly unit: string;
   readonly signed?: boolean;
   readonly printed: Rounding;
@@ -34,7 +36,7 @@ export function numberStep(spec: NumberStep): Step {
     line: (values): WorkingLine => ({
       left: spec.left,
       right: [
-        ...printExpression(spec.expression, (id) => showNumber(numberOf(values, id), spec.shown(id))),
+        ...printExpression(spec.written ?? spec.expression, (id) => showNumber(numberOf(values, id), spec.shown(id))),
         { kind: 'text', text: ' = ' },
         ...showValue(work(values), spec.printed, spec.id),
       ],

@@ -47,7 +47,7 @@ export interface Slip {
   /** to the pupil: at most 30 words */
   readonly feedback: string;
   /** what has happened, in words a colleague would use */
-  readonly happened: string;
+  readonly happened: readonly Inline[];
 }
 
 /** One mark. */
@@ -141,7 +141,7 @@ export interface Row {
   readonly slip: MisconceptionId;
   readonly aliases: readonly MisconceptionId[];
   readonly at: NodeId;
-  readonly happened: string;
+  readonly happened: readonly Inline[];
   readonly feedback: string;
   /** what the marker will see, part by part, where it differs from the answer */
   readonly seen: ReadonlyMap<PartId, readonly SeenValue[]>;

@@ -1,0 +1,96 @@
+import type { Block } from '../../document/block.ts';
+import { text } from '../../document/inlines.ts';
+import { symbol } from '../../document/symbols.ts';
+import type { Words } from '../../document/words.ts';
+import type { Tables } from '../../potentials/tables.ts';
+import { drawnChoice } from '../choice-part.ts';
+import { minus, node } from '../expression.ts';
+import type { Ask } from '../family.ts';
+import { numberStep } from '../number-step.ts';
+import { potentialTable } from '../potential-table.ts';
+import type { Datum, Item, Step } from '../question.ts';
+import { cellOf } from './cell-emf-cell.ts';
+import type { CellDraw } from './cell-emf.ts';
+import { cellParts } from './cell-emf-parts.ts';
+import { cellSlips, emfSlips } from './cell-emf-slips.ts';
+import { type CellFacts, cellFacts } from './cell-emf-facts.ts';
+import { cellSteps } from './cell-emf-steps.ts';
+
+/** Builds the item of a cell: data, steps, parts and slips. */
+export function buildCell(drawn: CellDraw, tables: Tables, ask: Ask, words: Words): Item {
+  const facts = cellFacts(drawn);
+  const written = ask.answering === 'written';
+  const emf = emfStep(facts);
+  const shared = {
+    strategy: 'difference of potentials',
+    features: features(facts, drawn, ask),
+    identity: [drawn.first.id, drawn.second.id].sort().join(' | '),
+    stem: stemOf(drawn, facts, tables, words),
+    data: dataOf(facts),
+    gives: facts.cells.map(({ couple }) => `half:${couple.id}`),
+    cautions: [],
+  };
+  if (!written) {
+    const slips = emfSlips(facts, tables, words);
+    const choice = drawnChoice({ part: 'a', step: emf, prompt: words.inline('choice', facts.labels), words, most: 3, maths: 1 });
+    return { ...shared, steps: [emf], slips, parts: [choice({ ...shared, steps: [emf], slips })], asks: [`emf:${facts.key}`] };
+  }
+  const steps: Step[] = [emf, ...cellSteps(facts, words, ask)];
+  return {
+    ...shared,
+    steps,
+    parts: cellParts(facts, words, ask),
+    slips: [...emfSlips(facts, tables, words), ...cellSlips(facts, tables, words, ask)],
+    asks: [`emf:${facts.key}`, `eq:${facts.key}`],
+  };
+}
+
+/** E°cell from the two printed values. */
+function emfStep({ positive, negative }: CellFacts): Step {
+  return numberStep({
+    id: 'emf',
+    part: 'a',
+    principle: 'standard cell potential = more positive electrode potential minus less positive',
+    expression: minus(node(positive.datum), node(negative.datum)),
+    unit: 'V',
+    signed: true,
+    printed: { dp: 2 },
+    left: [symbol('E°cell')],
+    shown: () => ({ dp: 2 }),
+  });
+}
+
+function dataOf({ cells, decoy }: CellFacts): Datum[] {
+  return [...cells, ...(decoy ? [decoy] : [])].map((cell) => ({
+    id: cell.datum,
+    role: `standard electrode potential of half-cell ${cell.label}`,
+    value: { kind: 'number', value: cell.couple.printed.value, unit: 'V', signed: true },
+    printed: { dp: 2 },
+    ...(cell === decoy ? { decoy: true as const } : {}),
+  }));
+}
+
+function stemOf(drawn: CellDraw, facts: CellFacts, tables: Tables, words: Words): Block[] {
+  const rows = facts.printed.map(({ label, couple, datum }) => {
+    const contents = cellOf(couple, tables)!;
+    return { couple, datum, before: [[text(label)], words.inline(contents.section, contents.context)] };
+  });
+  return [
+    ...words.blocks(drawn.decoy ? 'stem-decoy' : 'stem', facts.labels),
+    { kind: 'given', caption: 'Half-cells', blocks: [potentialTable(rows, ['', 'Electrode and solution'])] },
+  ];
+}
+
+/** Demand features of a draw: equal features mean parallel questions. */
+function features({ positive, negative }: CellFacts, drawn: CellDraw, ask: Ask): Record<string, string> {
+  const [taken, given] = [positive.couple.half.electrons, negative.couple.half.electrons];
+  const hasAcid = [positive, negative].some(({ couple }) => couple.medium === 'acid');
+  return {
+    answering: ask.answering,
+    acid: hasAcid ? 'acid' : 'none',
+    'electron ratio': taken.equals(given) ? 'equal' : taken.over(given).isInteger() || given.over(taken).isInteger() ? 'multiple' : 'awkward',
+    signs: `${positive.couple.printed.value.sign()} ${negative.couple.printed.value.sign()}`,
+    decoy: drawn.decoy ? 'yes' : 'no',
+    'ions in the bridge': ask.level === 'stretch' ? 'asked' : 'not asked',
+  };
+}

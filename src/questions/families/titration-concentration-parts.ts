@@ -1,0 +1,144 @@
+import { quantity, species, text } from '../../document/inlines.ts';
+import type { Words, WordsContext } from '../../document/words.ts';
+import { printNumber } from '../../exact/print-number.ts';
+import { methodPoint, statementPoint, valuePoint } from '../point.ts';
+import type { Part, Point } from '../question.ts';
+import { showNumber } from '../show-value.ts';
+import type { Titration } from './titration-concentration-build.ts';
+import { lastStep, symbolOf } from './titration-concentration-steps.ts';
+import { numberOf } from '../number-of.ts';
+import { solve } from '../solve.ts';
+import { titrationSteps } from './titration-concentration-steps.ts';
+import { titrationData } from './titration-concentration-data.ts';
+import type { Values } from '../value.ts';
+
+/** The written parts: amount, equation, concentration, end point. */
+export function titrationParts(titration: Titration, words: Words): Part[] {
+  const values = solve({ data: titrationData(titration), steps: titrationSteps(titration, words), parts: [] }, 'printed');
+  return [amountPart(titration, words, values), equationPart(titration, words), concentrationPart(titration, words, values), endPart(titration, words)];
+}
+
+function amountPart(titration: Titration, words: Words, values: Values): Part {
+  const { context, knownVolume, known, units } = titration;
+  const shown = quantity(showNumber(numberOf(values, 'amount'), { sf: 4 }), 'mol');
+  return {
+    id: 'a',
+    command: 'Calculate',
+    objective: 'application',
+    maths: 1,
+    practical: 0,
+    prompt: words.inline(knownVolume === 'titre' ? 'amount-titre' : 'amount-portion', context),
+    hints: [words.inline('amount-hint', context)],
+    space: { kind: 'working', marks: 1, symbol: [symbolOf('n', known)], unit: 'mol' },
+    points: [
+      valuePoint({
+        step: 'amount',
+        earns: words.inline('point-amount', { shown, litre: quantity('', units.volume === 'mL' ? 'L' : 'dm^3') }),
+        also: [words.inline('also-figures')],
+        refuse: [words.inline('refuse-amount', { volume: quantity('', units.volume) })],
+      }),
+    ],
+    answers: ['amount'],
+  };
+}
+
+function equationPart({ context, system, ask }: Titration, words: Words): Part {
+  return {
+    id: 'b',
+    command: 'Write',
+    objective: 'application',
+    maths: 0,
+    practical: 0,
+    prompt: words.inline(system.acid ? 'equation-acid' : 'equation-neutral', context),
+    hints: [words.inline(ask.level === 'core' ? 'equation-hint' : 'equation-hint-built')],
+    space: { kind: 'equation', arrow: 'forward', count: 1 },
+    points: [
+      methodPoint({ step: 'equation', earns: words.inline('point-direction', context) }),
+      valuePoint({ step: 'equation', earns: words.inline('point-equation'), refuse: [words.inline('refuse-electrons')], ignore: [words.inline('ignore-arrow')] }),
+    ],
+    answers: ['equation'],
+  };
+}
+
+function concentrationPart(titration: Titration, words: Words, values: Values): Part {
+  const { context, dilution, found, units } = titration;
+  const last = lastStep(titration).id;
+  return {
+    id: 'c',
+    command: 'Calculate',
+    objective: 'application',
+    maths: dilution ? 3 : 2,
+    practical: 1,
+    prompt: words.inline(dilution ? 'concentration-stock' : 'concentration', context),
+    hints: [words.inline(dilution ? 'concentration-hint-stock' : 'concentration-hint', context)],
+    space: { kind: 'working', marks: dilution ? 3 : 2, symbol: dilution ? [symbolOf('c', found), text(' in the stock')] : [symbolOf('c', found)], unit: units.concentration },
+    points: concentrationPoints(titration, words, values),
+    answers: [last],
+  };
+}
+
+function concentrationPoints(titration: Titration, words: Words, values: Values): Point[] {
+  const { found, known, units, dilution, foundVolume } = titration;
+  const context: WordsContext = {
+    left: species(found.reacts),
+    right: species(known.reacts),
+    unknown: species(found.reacts),
+    ratio: `${found.coefficient} : ${known.coefficient}`,
+    amount: quantity(showNumber(numberOf(values, 'found-amount'), { sf: 4 }), 'mol'),
+    answer: quantity(showNumber(numberOf(values, 'concentration'), { sf: dilution ? 4 : 3 }), units.concentration),
+  };
+  const measured = words.inline(foundVolume === 'portion' ? 'measured-pipette' : 'measured-burette');
+  const figures = [words.inline('also-figures')];
+  return [
+    methodPoint({ step: 'ratio', earns: words.inline('point-ratio', context), also: [words.inline('also-ratio')], carries: true }),
+    valuePoint({ step: 'concentration', earns: words.inline('point-concentration', { ...context, measured }), ...(dilution ? {} : { also: figures }), carries: true }),
+    ...(dilution
+      ? [
+          valuePoint({
+            step: 'stock',
+            earns: words.inline('point-dilution', {
+              flask: printNumber(dilution.flask),
+              sample: printNumber(dilution.sample),
+              answer: quantity(showNumber(numberOf(values, 'stock'), { sf: 3 }), units.concentration),
+            }),
+            also: figures,
+            carries: true,
+          }),
+        ]
+      : []),
+  ];
+}
+
+function endPart({ system, explainsEnd, sides }: Titration, words: Words): Part {
+  const base = { id: 'd', objective: 'application' as const, maths: 0, practical: 1 };
+  if (explainsEnd) {
+    const context = { titrant: species(sides.titrant.reacts), product: species(sides.titrant.product) };
+    const point = (which: string) => statementPoint({ step: `why-${which}`, earns: words.inline(`point-why-${which}`, context), refuse: [words.inline('refuse-why')] });
+    return {
+      ...base,
+      command: 'Explain',
+      prompt: words.inline('no-indicator'),
+      hints: [words.inline('no-indicator-hint')],
+      space: { kind: 'lines', count: 4 },
+      points: [point('strong'), point('drop')],
+      answers: ['why-strong', 'why-drop'],
+    };
+  }
+  const { before, after, alsoAccepted } = system;
+  return {
+    ...base,
+    command: 'Describe',
+    prompt: words.inline('end'),
+    hints: [words.inline('end-hint')],
+    space: { kind: 'lines', count: 2 },
+    points: [
+      statementPoint({
+        step: 'end',
+        earns: words.inline('point-end', { before, after }),
+        also: alsoAccepted.map((also) => words.inline('also-end', { also })),
+        refuse: [words.inline('refuse-end')],
+      }),
+    ],
+    answers: ['end'],
+  };
+}

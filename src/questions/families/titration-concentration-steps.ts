@@ -1,0 +1,157 @@
+import { coefficientOf } from '../../chemistry/terms.ts';
+import { keyOf } from '../../chemistry/write-formula.ts';
+import type { Inline } from '../../document/inline.ts';
+import { species, text } from '../../document/inlines.ts';
+import { symbol } from '../../document/symbols.ts';
+import type { Words } from '../../document/words.ts';
+import { Rational } from '../../exact/rational.ts';
+import type { Rounding } from '../../exact/rounding.ts';
+import { combinedValue } from '../combined-value.ts';
+import { type Expression, node, number, over, times } from '../expression.ts';
+import { numberStep } from '../number-step.ts';
+import type { PartId, Step } from '../question.ts';
+import { plainStep, wordsValue } from '../statement-step.ts';
+import { valueOf } from '../number-of.ts';
+import type { NodeId, Value, Values } from '../value.ts';
+import type { Titration } from './titration-concentration-build.ts';
+import type { Side } from './titration-sides.ts';
+
+/** Steps in working order: amount known, equation, ratio, amount unknown, concentration, dilution, end point. */
+export function titrationSteps(titration: Titration, words: Words): Step[] {
+  const { sides, dilution, explainsEnd, known, found } = titration;
+  return [
+    amountStep(titration),
+    plainStep('equation', 'b', [], 'electrons given equal electrons taken', () => combinedValue(sides.oxidant.couple, sides.reductant.couple)),
+    plainStep('ratio', 'c', ['equation'], 'the coefficients of the equation are the ratio of amounts', (values) => ratioValue(values, found, known)),
+    plainStep('found-coefficient', 'c', ['ratio'], 'how many of the unknown species', (values) => wholeValue(ratioAt(values).left)),
+    plainStep('known-coefficient', 'c', ['ratio'], 'how many of the known species', (values) => wholeValue(ratioAt(values).right)),
+    foundAmountStep(titration),
+    concentrationStep(titration),
+    ...(dilution ? [stockStep(titration)] : []),
+    ...(explainsEnd ? explainedEnd(titration, words) : [endStep(titration, words)]),
+  ];
+}
+
+/** `n(MnO₄⁻)` or `c(Fe²⁺)`. */
+export function symbolOf(letter: 'n' | 'c', side: Side): Inline {
+  return symbol(letter, [species(side.reacts)]);
+}
+
+/** How each node is printed inside a line of working. */
+function shownIn({ concentration, portion, titre, dilution }: Titration): (id: NodeId) => Rounding {
+  const places: Readonly<Record<NodeId, Rounding>> = {
+    c: { dp: concentration.places },
+    portion: { dp: portion.places },
+    titre: { dp: titre.places },
+    sample: { dp: dilution?.sample.places ?? 0 },
+    flask: { dp: dilution?.flask.places ?? 0 },
+    concentration: { sf: dilution ? 4 : 3 },
+    'found-coefficient': 'exact',
+    'known-coefficient': 'exact',
+  };
+  return (id) => places[id] ?? { sf: 4 };
+}
+
+function amountStep(titration: Titration): Step {
+  return numberStep({
+    id: 'amount',
+    part: 'a',
+    principle: 'amount = concentration × volume',
+    expression: over(times(node('c'), node(titration.knownVolume)), number('1000')),
+    unit: 'mol',
+    printed: { sf: 4 },
+    left: [symbolOf('n', titration.known)],
+    shown: shownIn(titration),
+  });
+}
+
+function foundAmountStep(titration: Titration): Step {
+  const { found, known } = titration;
+  return numberStep({
+    id: 'found-amount',
+    part: 'c',
+    principle: 'amounts react in the ratio of the equation',
+    expression: over(times(node('amount'), node('found-coefficient')), node('known-coefficient')),
+    written: writtenRatio(found.coefficient, known.coefficient),
+    unit: 'mol',
+    printed: { sf: 4 },
+    left: [symbolOf('n', found)],
+    shown: shownIn(titration),
+  });
+}
+
+/** The amount times the ratio as a pupil writes it: no factor of one. */
+function writtenRatio(found: Rational, known: Rational): Expression {
+  const [up, down] = [node('found-coefficient'), node('known-coefficient')];
+  if (found.equals(known)) return node('amount');
+  if (known.equals(Rational.one)) return times(node('amount'), up);
+  return found.equals(Rational.one) ? over(node('amount'), down) : times(node('amount'), over(up, down));
+}
+
+function concentrationStep(titration: Titration): Step {
+  return numberStep({
+    id: 'concentration',
+    part: 'c',
+    principle: 'concentration = amount ÷ volume that held it',
+    expression: over(times(node('found-amount'), number('1000')), node(titration.foundVolume)),
+    unit: titration.units.concentration,
+    printed: { sf: titration.dilution ? 4 : 3 },
+    left: [symbolOf('c', titration.found)],
+    shown: shownIn(titration),
+  });
+}
+
+function stockStep(titration: Titration): Step {
+  return numberStep({
+    id: 'stock',
+    part: 'c',
+    principle: 'the stock is stronger by flask volume ÷ volume taken',
+    expression: times(node('concentration'), over(node('flask'), node('sample'))),
+    unit: titration.units.concentration,
+    printed: { sf: 3 },
+    left: [...[symbolOf('c', titration.found)], text(' in the stock')],
+    shown: shownIn(titration),
+  });
+}
+
+function endStep({ system }: Titration, words: Words): Step {
+  return plainStep('end', 'd', [], 'what is left over after one more drop gives the colour', () => endValue(system.before, system.after, words));
+}
+
+/** An end point as a value. */
+export function endValue(before: string, after: string, words: Words): Value {
+  return wordsValue(`${before} > ${after}`, words.inline('answer-end', { before, after }));
+}
+
+function explainedEnd({ sides }: Titration, words: Words): Step[] {
+  const context = { titrant: species(sides.titrant.reacts), product: species(sides.titrant.product) };
+  return ['strong', 'drop'].map((which) =>
+    plainStep(`why-${which}`, 'd', [], 'a titrant shows its own end point when it is strongly coloured and its product is not', () =>
+      wordsValue(which, words.inline(`answer-why-${which}`, context)),
+    ),
+  );
+}
+
+/** The ratio of the amounts as the pupil's equation gives it; 1 : 1 for an equation in which one of them has vanished. */
+function ratioValue(values: Values, found: Side, known: Side): Value {
+  const value = valueOf(values, 'equation');
+  if (value.kind !== 'equation') throw new Error('expected an equation');
+  const coefficient = (side: Side) => {
+    const whole = coefficientOf(value.equation.left, keyOf(side.reacts));
+    return whole.isZero() ? Rational.one : whole;
+  };
+  return { kind: 'ratio', left: coefficient(found), right: coefficient(known), of: [found.reacts, known.reacts] };
+}
+
+export function ratioAt(values: Values): Extract<Value, { kind: 'ratio' }> {
+  const value = valueOf(values, 'ratio');
+  if (value.kind !== 'ratio') throw new Error('expected a ratio');
+  return value;
+}
+
+function wholeValue(value: Rational): Value {
+  return { kind: 'number', value, unit: '' };
+}
+
+/** The step whose value is the answer of the concentration part. */
+export const lastStep = ({ dilution }: Titration): { readonly id: NodeId; readonly part: PartId } => ({ id: dilution ? 'stock' : 'concentration', part: 'c' });

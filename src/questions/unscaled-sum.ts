@@ -1,0 +1,25 @@
+import type { Equation, HalfEquation } from '../chemistry/equation.ts';
+import { isElectron } from '../chemistry/formula-parts.ts';
+import { Rational } from '../exact/rational.ts';
+import { addEquations, cancelEquation, reverseEquation, scaleEquation } from '../chemistry/terms.ts';
+
+/** Both half-equations added by given factors with the electrons simply left out: what a pupil writes who does not match them. */
+export function sumWithoutElectrons(reduction: HalfEquation, oxidation: HalfEquation, timesReduction: Rational, timesOxidation: Rational, cancel = true): Equation {
+  const sum = addEquations(scaleEquation(dropElectrons(reduction), timesReduction), reverseEquation(scaleEquation(dropElectrons(oxidation), timesOxidation)));
+  return cancel ? cancelEquation(sum) : sum;
+}
+
+/** HE-ADD-UNSCALED: added as they stand. */
+export function addedUnscaled(reduction: HalfEquation, oxidation: HalfEquation): Equation {
+  return sumWithoutElectrons(reduction, oxidation, Rational.one, Rational.one);
+}
+
+/** HE-SCALE-OWN: each multiplied by its own electrons. */
+export function scaledByOwn(reduction: HalfEquation, oxidation: HalfEquation): Equation {
+  return sumWithoutElectrons(reduction, oxidation, reduction.electrons, oxidation.electrons);
+}
+
+function dropElectrons(half: HalfEquation): Equation {
+  const keep = (terms: Equation['left']) => terms.filter(({ formula }) => !isElectron(formula));
+  return { left: keep(half.left), right: keep(half.right) };
+}
