@@ -1,0 +1,26 @@
+import type { Formula, SpeciesKey } from '../chemistry/formula.ts';
+import { parseFormula } from '../chemistry/parse-formula.ts';
+import { keyOf } from '../chemistry/write-formula.ts';
+import type { SheetRow } from './sheet.ts';
+
+/** The formula in a cell; the fault is kept and undefined returned when it is none. */
+export function formulaIn(row: SheetRow, text: string): Formula | undefined {
+  return text === '' ? undefined : row.attempt(() => parseFormula(text));
+}
+
+/** The species keys in a cell, written the one way keys are written; `*` stands for itself when `any` is allowed. */
+export function keysIn(row: SheetRow, column: string, any = false): SpeciesKey[] {
+  return row.list(column).flatMap((part) => {
+    if (part === '*' && any) return '*';
+    const formula = formulaIn(row, part);
+    return formula ? keyOf(formula) : [];
+  });
+}
+
+/** The one species key in a cell that must not be empty. */
+export function keyIn(row: SheetRow, column: string, any = false): SpeciesKey | undefined {
+  const text = row.required(column);
+  if (text === '*' && any) return '*';
+  const formula = formulaIn(row, text);
+  return formula && keyOf(formula);
+}
