@@ -23,9 +23,9 @@ const where = 'Where it goes:';
 export const OPTIONS = {
   family: listOf({ group: what, help: 'take questions from this family (repeat for more; all families unless said)' }),
   topic: someOf({ group: what, help: 'take questions on this topic (repeat for more)' }, TOPICS),
-  questions: whole({ group: what, help: 'length as a number of questions (5 unless another length is given)' }, 1, 200),
-  marks: whole({ group: what, help: 'length in marks' }, 1, 1000),
-  minutes: whole({ group: what, help: 'length in minutes of working time' }, 1, 1000),
+  questions: whole({ group: what, help: 'length as a number of questions (5 unless another length is given)' }, 1, 9999),
+  marks: whole({ group: what, help: 'length in marks' }, 1, 9999),
+  minutes: whole({ group: what, help: 'length in minutes of working time' }, 1, 9999),
   level: oneOf({ group: what, help: 'how demanding' }, LEVELS),
   choice: share({ group: what, help: 'share of the marks that is multiple choice, 0 to 1 (0 unless said)' }),
   without: listOf({ group: what, help: 'leave out a topic, family or species such as Cr2O7^2- (repeat for more)' }),

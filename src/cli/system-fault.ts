@@ -5,6 +5,7 @@ const REASONS: Readonly<Record<string, string>> = {
   EACCES: 'it may not be used by you',
   EBUSY: 'it is in use by another program',
   EDQUOT: 'your share of the disk is used up',
+  EEXIST: 'a file of that name is in the way',
   EFBIG: 'the file would be larger than the system allows',
   EIO: 'the disk reports an error',
   EISDIR: 'it is a folder, not a file',
@@ -13,6 +14,7 @@ const REASONS: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file or folder',
   ENOSPC: 'the disk is full',
   ENOTDIR: 'part of its path is a file, not a folder',
+  ENOTEMPTY: 'there is something in it',
   EPERM: 'the system does not allow it',
   EROFS: 'the disk can only be read',
 };
