@@ -228,3 +228,4 @@ function choiceQuestion(): Block {
     ],
   };
 }
+export { SCHEME } from './scheme-fixture.ts';

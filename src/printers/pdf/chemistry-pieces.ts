@@ -57,7 +57,7 @@ export function equationPieces(equation: Equation, arrow: Arrow, pen: Pen): read
       if (i > 0) builder.text('+').skip(space);
       else if (lead) builder.piece(lead).skip(space * 1.3);
       const coefficient = coefficientText(term).trim();
-      if (coefficient) builder.text(coefficient).skip(pen.size * 0.07);
+      if (coefficient) builder.text(coefficient).skip(pen.size * 0.045);
       writeFormula(builder, term.formula, pen);
       const box = builder.build(speech);
       return i > 0 ? [gapPiece(space, BEFORE_PLUS, speech), box] : [box];

@@ -1,7 +1,6 @@
-import type { DocumentFont } from 'pdfkit';
 import type { Segment } from '../../document/figure.ts';
+import type { DocumentFace } from './document-face.ts';
 import type { Sheet } from './draw.ts';
-import type { Shape } from './fonts.ts';
 import type { Item, PathItem, TextItem } from './item.ts';
 
 /** Page operators for one item. pdfkit has turned the page upside down (origin top left); text is turned back. */
@@ -9,49 +8,22 @@ export function drawItem(sheet: Sheet, item: Item): string {
   return item.kind === 'text' ? drawText(sheet, item) : drawPath(item);
 }
 
-/**
- * Shows a run of text with its kerning. Glyphs are put into the document's subset here, with the code point they were asked for, so
- * that ToUnicode never depends on what the shared font was used for before.
- */
 function drawText(sheet: Sheet, item: TextItem): string {
-  const font = sheet.faces.get(item.face);
-  if (!font) throw new Error(`face \`${item.face}\` is not registered`);
-  sheet.pdf.page.fonts[font.id] ??= font.ref();
-  const show = showText(sheet, font, item);
+  const face = sheet.faces.get(item.face);
+  if (!face) throw new Error(`face \`${item.face}\` is not registered`);
+  sheet.pdf.page.fonts[face.id] ??= face.ref;
   const place = `1 0 0 -1 ${number(item.x)} ${number(item.y)} Tm`;
-  return `BT ${number(item.ink)} g ${place} /${font.id} ${number(item.size)} Tf [${show}] TJ ET`;
+  return `BT ${number(item.ink)} g ${place} /${face.id} ${number(item.size)} Tf [${showText(sheet, face, item)}] TJ ET`;
 }
 
-function showText(sheet: Sheet, font: DocumentFont, item: TextItem): string {
-  let show = '';
-  let hex = '';
-  const add = (shape: Shape): void => {
-    for (const [i, glyph] of shape.glyphs.entries()) {
-      hex += encodeGlyph(font, glyph, shape.codePoints[i]!, shape.advances[i]!);
-      const kern = shape.kerns[i]!;
-      if (kern !== 0) {
-        show += `<${hex}>${number(-kern)}`;
-        hex = '';
-      }
-    }
-  };
-  for (const [i, word] of item.text.split(' ').entries()) {
-    if (i > 0) add(sheet.fonts.shape(item.face, ' '));
-    if (word) add(sheet.fonts.shape(item.face, word));
-  }
-  return hex ? `${show}<${hex}>` : show;
+/** Words are shaped apart from their spaces, as they were measured. */
+function showText(sheet: Sheet, face: DocumentFace, item: TextItem): string {
+  const space = item.text.includes(' ') ? face.show(sheet.fonts.shape(item.face, ' ')) : '';
+  return item.text
+    .split(' ')
+    .map((word) => (word ? face.show(sheet.fonts.shape(item.face, word)) : ''))
+    .join(space);
 }
-
-/** The glyph's code in this document, four hexadecimal digits. */
-function encodeGlyph(font: DocumentFont, glyph: number, codePoint: number, advance: number): string {
-  const code = font.subset.includeGlyph(glyph);
-  font.widths[code] ??= advance;
-  font.unicode[code] ??= [PRINTED_AS.get(codePoint) ?? codePoint];
-  return code.toString(16).padStart(4, '0');
-}
-
-/** The long arrow is how we draw an arrow; it is read as the ordinary one. */
-const PRINTED_AS: ReadonlyMap<number, number> = new Map([[0x27f6, 0x2192]]);
 
 function drawPath(item: PathItem): string {
   const operators = ['q', `1 0 0 1 ${number(item.x)} ${number(item.y)} cm`];

@@ -1,4 +1,5 @@
-import PDFDocument, { type DocumentFont, type MarkedContent } from 'pdfkit';
+import PDFDocument, { type MarkedContent } from 'pdfkit';
+import { DocumentFace } from './document-face.ts';
 import { drawItem } from './draw-item.ts';
 import { buildStructure } from './draw-structure.ts';
 import { FACES, type Face, type Fonts } from './fonts.ts';
@@ -13,7 +14,7 @@ const CREATED = new Date('2000-01-01T00:00:00Z');
 export interface Sheet {
   readonly pdf: PDFDocument;
   readonly fonts: Fonts;
-  readonly faces: ReadonlyMap<Face, DocumentFont>;
+  readonly faces: ReadonlyMap<Face, DocumentFace>;
   readonly contents: Map<Mark, MarkedContent[]>;
 }
 
@@ -22,7 +23,7 @@ export interface Sheet {
  * whatever the process drew before.
  */
 export function draw(laid: Laid, fonts: Fonts): Uint8Array {
-  const pdf = openDocument(laid, fonts);
+  const pdf = openDocument(laid);
   const sheet: Sheet = { pdf, fonts, faces: registerFaces(pdf, fonts), contents: new Map() };
   for (const page of laid.pages) drawPage(sheet, page);
   buildStructure(sheet, laid);
@@ -31,20 +32,31 @@ export function draw(laid: Laid, fonts: Fonts): Uint8Array {
       pdf.outline.addItem(title, { pageNumber: page.number - 1, top: y, left: page.width });
     }
   }
+  for (const face of sheet.faces.values()) face.embed();
   pdf.end();
-  return pdf.read();
+  return Buffer.concat(pdf.chunks);
 }
 
-function openDocument(laid: Laid, fonts: Fonts): PDFDocument {
+/** pdfkit's document is a stream; this one keeps what it would send. */
+class KeptDocument extends PDFDocument {
+  declare chunks: Uint8Array[];
+  override push(chunk: Uint8Array | null): boolean {
+    this.chunks ??= [];
+    if (chunk) this.chunks.push(chunk);
+    return true;
+  }
+}
+
+function openDocument(laid: Laid): KeptDocument {
   const info = { Title: laid.title, Subject: laid.subject, Creator: 'couplet', Producer: 'couplet', CreationDate: CREATED };
-  const pdf = new PDFDocument({
+  const pdf = new KeptDocument({
     pdfVersion: '1.7',
     lang: laid.language,
     tagged: true,
     displayTitle: true,
     subset: 'PDF/UA',
     autoFirstPage: false,
-    font: fonts.font('regular'),
+    font: null,
     info,
   });
   const endMetadata = pdf.endMetadata;
@@ -61,8 +73,8 @@ function escapeXml(text: string): string {
 }
 
 /** All faces in a fixed order, so that font names in the file depend on nothing; a face without glyphs is not written. */
-function registerFaces(pdf: PDFDocument, fonts: Fonts): Map<Face, DocumentFont> {
-  return new Map(FACES.map((face) => [face, pdf.font(fonts.font(face))._font]));
+function registerFaces(pdf: PDFDocument, fonts: Fonts): Map<Face, DocumentFace> {
+  return new Map(FACES.map((face, i) => [face, new DocumentFace(pdf, fonts, face, `F${i + 1}`)]));
 }
 
 function drawPage(sheet: Sheet, page: Page): void {

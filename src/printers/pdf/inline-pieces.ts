@@ -2,7 +2,7 @@ import type { Inline } from '../../document/inline.ts';
 import { speakInlines } from '../../document/spoken.ts';
 import { equationPieces, formulaPiece } from './chemistry-pieces.ts';
 import { dots } from './item.ts';
-import { BoxBuilder, joinPieces, type Pen, type Piece, type Speech } from './piece.ts';
+import { BoxBuilder, ITALIC_FACE, joinPieces, type Pen, type Piece, type Speech } from './piece.ts';
 import { quantityPiece } from './quantity-piece.ts';
 import { textPieces } from './text-pieces.ts';
 
@@ -32,7 +32,7 @@ function handle<K extends Inline['kind']>(inline: Extract<Inline, { kind: K }>, 
 
 /** Italic letter; what is raised stands over what is lowered, as in E°cell. */
 function symbolPiece(symbol: Extract<Inline, { kind: 'symbol' }>, pen: Pen): Piece {
-  const builder = new BoxBuilder(pen).text(symbol.letter, { face: 'italic' });
+  const builder = new BoxBuilder(pen).text(symbol.letter, { face: ITALIC_FACE[pen.face] });
   const start = builder.x;
   if (symbol.raised === '°') builder.text('°');
   else if (symbol.raised) builder.script(symbol.raised, 'above');

@@ -48,9 +48,10 @@ function makePage(slabs: readonly Slab[], facts: PageFacts): Page {
   const left = punchedLeft(facts.number, measures) ? margin.punched : margin.open;
   const items: Item[] = [];
   const bookmarks: { title: string; y: number }[] = [];
+  const airy = facts.number < facts.count ? airiness(slabs, measures) : 1;
   let y = margin.top;
   for (const [i, part] of slabs.entries()) {
-    if (i > 0) y += part.above;
+    if (i > 0) y += part.above * airy;
     for (const item of part.items) items.push(shift(item, left, y));
     if (part.note?.bookmark) bookmarks.push({ title: part.note.bookmark, y });
     y += part.height;
@@ -59,6 +60,14 @@ function makePage(slabs: readonly Slab[], facts: PageFacts): Page {
   const frame = { left, top: margin.top, right: left + measures.frame, bottom: measures.height - margin.bottom };
   placeFigures(items);
   return { number: facts.number, width: measures.width, height: measures.height, frame, items: [...items, ...foot], bookmarks };
+}
+
+/** How far the white between slabs is opened so that the page ends near its foot; a little at most, else pages would differ. */
+function airiness(slabs: readonly Slab[], measures: Measures): number {
+  const whites = slabs.slice(1).reduce((sum, part) => sum + part.above, 0);
+  const filled = slabs.reduce((sum, part) => sum + part.height, whites);
+  const left = measures.height - measures.margin.top - measures.margin.bottom - filled;
+  return whites > 0 ? 1 + Math.min(Math.max(0, left) / whites, 0.4) : 1;
 }
 
 /** On paper printed on both sides the punched edge is at the right of even pages. */

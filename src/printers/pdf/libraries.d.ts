@@ -3,33 +3,34 @@ declare module 'fontkit' {
   export interface Glyph {
     readonly id: number;
     readonly advanceWidth: number;
-    readonly bbox: { readonly minX: number; readonly minY: number; readonly maxX: number; readonly maxY: number };
   }
   export interface Subset {
+    /** set for fonts with CFF outlines */
+    readonly cff?: unknown;
     includeGlyph(id: number): number;
+    encode(): Uint8Array;
   }
   export interface Font {
     readonly postscriptName: string;
     readonly unitsPerEm: number;
+    readonly ascent: number;
+    readonly descent: number;
+    readonly capHeight: number;
+    readonly italicAngle: number;
+    readonly bbox: { readonly minX: number; readonly minY: number; readonly maxX: number; readonly maxY: number };
     hasGlyphForCodePoint(codePoint: number): boolean;
     glyphForCodePoint(codePoint: number): Glyph;
-    layout(text: string): unknown;
+    getGlyph(id: number): Glyph;
+    createSubset(): Subset;
   }
   export function create(bytes: Uint8Array): Font;
 }
 
 declare module 'pdfkit' {
-  import type { Font, Subset } from 'fontkit';
-
-  /** A font as it stands in one document: its subset grows as glyphs are taken in. */
-  export interface DocumentFont {
-    readonly id: string;
-    readonly subset: Subset;
-    /** code points of each glyph of the subset, for ToUnicode */
-    readonly unicode: (readonly number[])[];
-    /** advance of each glyph of the subset, in thousandths of an em */
-    readonly widths: number[];
-    ref(): unknown;
+  /** An indirect object. Ended with content it becomes a stream. */
+  export interface Reference {
+    data: Record<string, unknown>;
+    end(content?: Uint8Array | string): void;
   }
   export interface MarkedContent {
     readonly refs: readonly { readonly mcid: number }[];
@@ -37,7 +38,7 @@ declare module 'pdfkit' {
   export interface StructureElement {
     add(child: StructureElement | MarkedContent): StructureElement;
     end(): void;
-    readonly dictionary: { readonly data: Record<string, unknown> };
+    readonly dictionary: Reference;
   }
   export interface StructureOptions {
     readonly alt?: string;
@@ -55,7 +56,8 @@ declare module 'pdfkit' {
     readonly subset: 'PDF/UA';
     readonly autoFirstPage: false;
     readonly compress?: boolean;
-    readonly font: Font;
+    /** null: no font is opened beforehand, none of the standard ones is looked for */
+    readonly font: null;
     readonly info: Record<string, string | Date>;
   }
   export default class PDFDocument {
@@ -65,8 +67,7 @@ declare module 'pdfkit' {
     readonly outline: {
       addItem(title: string, options: { pageNumber: number; top: number; left: number }): unknown;
     };
-    _font: DocumentFont;
-    font(font: Font): this;
+    ref(data: Record<string, unknown>): Reference;
     addPage(options: { size: readonly [number, number]; margin: number }): this;
     addContent(operators: string): this;
     markContent(tag: 'Artifact', options: { type: string }): this;
@@ -76,6 +77,6 @@ declare module 'pdfkit' {
     addStructure(element: StructureElement): this;
     endMetadata(): void;
     end(): void;
-    read(): Uint8Array;
+    push(chunk: Uint8Array | null): boolean;
   }
 }

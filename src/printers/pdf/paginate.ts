@@ -9,8 +9,8 @@ interface Unit {
   readonly fresh: boolean;
 }
 
-/** Cost of a page left white over its whole height; a fifth of it white costs a twenty-fifth of this. */
-const WHITE = 100;
+/** Cost of a page left white over its whole height; a fifth of it white costs a twenty-fifth of this, twice that inside a question. */
+const WHITE = 160;
 /** A last page should carry at least this share of its height. */
 const LEAST_LAST = 0.12;
 const PER_PAGE = 60;
@@ -47,7 +47,8 @@ function pageCost(filled: number, units: readonly Unit[], to: number): number {
   if (to === units.length) return PER_PAGE + (filled < LEAST_LAST ? 30 : 0);
   if (units[to]!.fresh) return PER_PAGE;
   const white = Math.max(0, 1 - filled);
-  return PER_PAGE + WHITE * white * white + Math.min(units[to - 1]!.after, 1000);
+  const turn = Math.min(units[to - 1]!.after, 1000);
+  return PER_PAGE + WHITE * white * white * (turn > 0 ? 2 : 1) + turn;
 }
 
 function collect(units: readonly Unit[], from: readonly number[]): Slab[][] {

@@ -138,6 +138,8 @@ const SCRIPT_FACE: Readonly<Record<Face, Face>> = {
   medium: 'strong',
   strong: 'strong',
   italic: 'italic',
+  strongItalic: 'strongItalic',
+  lightItalic: 'lightItalic',
   symbol: 'symbol',
 };
 
@@ -151,6 +153,15 @@ function wordsWidth(fonts: Fonts, face: Face, text: string): number {
   const space = fonts.shape(face, ' ').width;
   return text.split(' ').reduce((sum, word, i) => sum + (i > 0 ? space : 0) + (word ? fonts.shape(face, word).width : 0), 0);
 }
+
+/** The slanted cut of the same weight, for physical symbols. */
+export const ITALIC_FACE: Readonly<Record<Face, Face>> = {
+  ...SCRIPT_FACE,
+  light: 'lightItalic',
+  regular: 'italic',
+  medium: 'italic',
+  strong: 'strongItalic',
+};
 
 /** A space between words where a line may end; it is drawn, so that a reader finds the words apart. */
 export function spacePiece(pen: Pen): Piece {

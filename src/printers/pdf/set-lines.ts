@@ -39,8 +39,8 @@ export function setLines(lines: readonly Line[], pen: Pen, setting: Setting, tag
   const leading = pen.size * (setting.leading ?? pen.measures.leading);
   return lines.map((line, i) => {
     const strut = { ascent: leading * 0.5 + pen.size * 0.25, descent: leading * 0.5 - pen.size * 0.25 };
-    const ascent = Math.max(strut.ascent, ...line.pieces.map((piece) => piece.ascent + pen.size * 0.12));
-    const descent = Math.max(strut.descent, ...line.pieces.map((piece) => piece.descent + pen.size * 0.12));
+    const ascent = Math.max(strut.ascent, ...line.pieces.map((piece) => piece.ascent + pen.size * 0.02));
+    const descent = Math.max(strut.descent, ...line.pieces.map((piece) => piece.descent + pen.size * 0.02));
     const indent = i > 0 ? (setting.indent ?? 0) : 0;
     const room = setting.width - indent - line.width;
     const x = setting.x + indent + room * { start: 0, middle: 0.5, end: 1 }[setting.align ?? 'start'];

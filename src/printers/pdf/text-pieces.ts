@@ -1,3 +1,4 @@
+import type { Fonts } from './fonts.ts';
 import { BoxBuilder, type Pen, type Piece, spacePiece } from './piece.ts';
 
 const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻';
@@ -13,9 +14,26 @@ export function textPieces(text: string, pen: Pen): readonly Piece[] {
   const pieces: Piece[] = [];
   for (const [i, word] of text.split(/[ \n\t]+/).entries()) {
     if (i > 0) pieces.push(spacePiece(pen));
-    if (word) pieces.push(wordPiece(word, pen));
+    if (word) pieces.push(keptWord(word, pen));
   }
   return pieces;
+}
+
+/** Word pieces by fonts, then by pen and word: most words of a document were met before. */
+const KEPT = new WeakMap<Fonts, Map<string, Piece>>();
+const MOST_KEPT = 20_000;
+
+function keptWord(word: string, pen: Pen): Piece {
+  const kept = KEPT.get(pen.fonts) ?? new Map<string, Piece>();
+  KEPT.set(pen.fonts, kept);
+  const key = `${pen.face} ${pen.size} ${pen.ink} ${pen.measures.floor} ${word}`;
+  const found = kept.get(key);
+  if (found) return found;
+  if (kept.size > MOST_KEPT) kept.clear();
+  const piece = wordPiece(word, pen);
+  // a piece with a speech of its own is one occurrence: two of them must not become one tag
+  if (!piece.speech) kept.set(key, piece);
+  return piece;
 }
 
 function wordPiece(word: string, pen: Pen): Piece {

@@ -6,16 +6,16 @@ import type { Room } from '../room.ts';
 
 /**
  * Column widths in points, padding included: the relative widths asked for, else natural widths, else (too wide) widths between the
- * longest word and the natural width of each column, filling the room.
+ * longest word and the natural width of each column, filling the room. `fill` spreads narrow columns over the room too.
  */
-export function columnWidths(table: Table, room: Room, pad: number): readonly number[] {
+export function columnWidths(table: Table, room: Room, pad: number, fill: boolean): readonly number[] {
   if (table.widths) {
     const sum = table.widths.reduce((total, width) => total + width, 0);
     return table.widths.map((width) => (width / sum) * room.width);
   }
   const columns = Math.max(table.header.length, ...table.rows.map((row) => row.length));
   const needs = Array.from({ length: columns }, (_, i) => columnNeeds(table, i, room, pad));
-  return share(needs, room.width);
+  return share(needs, room.width, fill);
 }
 
 interface Needs {
@@ -23,9 +23,10 @@ interface Needs {
   readonly natural: number;
 }
 
-function share(needs: readonly Needs[], width: number): readonly number[] {
+function share(needs: readonly Needs[], width: number, fill: boolean): readonly number[] {
   const natural = needs.reduce((sum, need) => sum + need.natural, 0);
-  if (natural <= width) return needs.map((need) => need.natural);
+  const spare = fill ? (width - natural) / needs.length : 0;
+  if (natural <= width) return needs.map((need) => need.natural + spare);
   const least = needs.reduce((sum, need) => sum + need.least, 0);
   const ratio = Math.max(0, (width - least) / Math.max(natural - least, 0.01));
   return needs.map((need) => need.least + (need.natural - need.least) * ratio);

@@ -18,7 +18,11 @@ export function layHead(head: Extract<Block, { kind: 'head' }>, room: Room): Sla
     'H1',
     { leading: 1.16 },
   );
-  const facts = setText([{ kind: 'text', text: head.facts.join('  ·  ') }], inner(text, { pen: smallPen(room.pen) }), 'P');
+  const facts = setText(
+    [{ kind: 'text', text: head.facts.map((fact) => fact.replaceAll(' ', '\u00a0')).join('  · ') }],
+    inner(text, { pen: smallPen(room.pen) }),
+    'P',
+  );
   const left = stack([...title, ...withAbove(facts, measures.size.text * 0.35)]);
   const joined = strip ? withStrip(left, strip, beside, measures.size.text) : left;
   const line = rule(room.x, joined.height + measures.step * 0.9, measures.frame, 0, 0.6, INK.rule);

@@ -44,7 +44,7 @@ function layPart(part: PartBlock, room: Room, listed: boolean): Slab[] {
   const slabs = [...opening, ...room.lay(rest, inner(room, { tag: body }))];
   const hanging: Item[] = [...cell];
   if (part.letter) {
-    const x = room.x - size.text * 1.15;
+    const x = room.x - pen.measures.hang;
     hanging.unshift(
       label(pen, part.letter, {
         x,

@@ -1,5 +1,6 @@
 import type { SchemeBlock, SchemePoint, SchemeSeen, Table } from '../../../document/block.ts';
 import type { Inline } from '../../../document/inline.ts';
+import { joined } from '../../../document/inlines.ts';
 import { box } from '../item.ts';
 import { inner, label, type Room, setText, smallPen } from '../room.ts';
 import { strutAscent } from '../set-lines.ts';
@@ -7,8 +8,8 @@ import { KEEP, keepTogether, type Slab, withAbove, withItems } from '../slab.ts'
 import { addMark, addTag } from '../tag.ts';
 import { layTable } from './table-block.ts';
 
-const BETWEEN_POINTS = 25;
-const BEFORE_SEEN = 12;
+const BETWEEN_POINTS = 14;
+const BEFORE_SEEN = 8;
 
 /** One part in the mark scheme: label, answer, points to tick, worked lines, and what the marker may see instead. */
 export function layScheme(scheme: SchemeBlock, room: Room): Slab[] {
@@ -35,7 +36,7 @@ export function layScheme(scheme: SchemeBlock, room: Room): Slab[] {
     ...body.map((slab, i) => (i === body.length - 1 ? { ...slab, after: seen.length > 0 ? BEFORE_SEEN : 0 } : slab)),
     ...seen,
   ];
-  return withAbove(slabs, step * 3);
+  return withAbove(slabs, step * 2.4);
 }
 
 function layAnswer(answer: SchemeBlock['answer'], room: Room): Slab[] {
@@ -65,22 +66,28 @@ function layPoint(point: SchemePoint, room: Room): Slab[] {
   const earns = withItems(setText(point.earns, text, 'P'), [square]);
   const small = inner(text, { pen: { size: pen.measures.size.small } });
   const notes = [
-    ...point.also.map((line) => note('also right', line, small)),
-    ...(point.carries ? [note('carries on', CARRIES, small)] : []),
-    ...point.not.map((line) => note('not right', line, small)),
-    ...point.ignore.map((line) => note('no difference', line, small)),
-    ...(point.given?.length
-      ? [note('printed for the pupil', [{ kind: 'text', text: `on the ${point.given.join(' and ')} copy` }], small)]
-      : []),
+    note('also right', point.also, small),
+    note('carries on', point.carries ? [CARRIES] : [], small),
+    note('not right', point.not, small),
+    note('no difference', point.ignore, small),
+    note(
+      'already printed',
+      point.given?.length ? [[{ kind: 'text', text: `on the ${point.given.join(' and ')} copy` }]] : [],
+      small,
+    ),
   ];
   return withAbove([...earns, ...notes.flat()], pen.size * 0.35);
 }
 
 const CARRIES: readonly Inline[] = [{ kind: 'text', text: 'right work on a wrong figure from above earns this mark' }];
 
-/** A hanging line: lead words in a stronger cut, then the text. */
-function note(lead: string, line: readonly Inline[], room: Room): Slab[] {
-  const content: Inline[] = [{ kind: 'text', text: `${lead.replaceAll(' ', '\u00a0')}  `, weight: 'strong' }, ...line];
+/** A hanging line: lead words in a stronger cut, then the entries; nothing when there are none. */
+function note(lead: string, entries: readonly (readonly Inline[])[], room: Room): Slab[] {
+  if (entries.length === 0) return [];
+  const content: Inline[] = [
+    { kind: 'text', text: `${lead.replaceAll(' ', '\u00a0')}  `, weight: 'strong' },
+    ...joined(entries, '; '),
+  ];
   return setText(content, room, 'P', { indent: room.pen.size, leading: 1.3 });
 }
 

@@ -1,41 +1,69 @@
 import type { Block } from '../../../document/block.ts';
+import { inlinePieces } from '../inline-pieces.ts';
 import { box, INK, type Item, rule, shift } from '../item.ts';
+import { textWidth } from '../piece.ts';
 import { inner, label, type Room, setText, smallPen } from '../room.ts';
-import { type Slab, slab, stack } from '../slab.ts';
+import { KEEP, type Slab, slab, stack } from '../slab.ts';
 import { addMark, addTag } from '../tag.ts';
 
-/** Short facts in a ruled strip: a small label over its value, up to four abreast. */
+type Facts = Extract<Block, { kind: 'strip' }>['facts'];
+
+/** Short facts in a ruled strip: a small label over its value. One row where they fit, else rows of as many cells. */
 export function layStrip({ facts }: Extract<Block, { kind: 'strip' }>, room: Room): Slab[] {
-  const { measures } = room.pen;
-  const columns = Math.min(facts.length, Math.max(1, Math.min(4, Math.floor(room.width / (measures.size.text * 9)))));
-  const rows: Slab[] = [];
-  for (let i = 0; i < facts.length; i += columns) rows.push(stripRow(facts.slice(i, i + columns), columns, room));
-  return rows.map((row, i) => ({
-    ...row,
-    above: i === 0 ? measures.step * 1.6 : 0,
-    after: i < rows.length - 1 ? Number.POSITIVE_INFINITY : 0,
-  }));
+  const widths = facts.map((fact) => naturalWidth(fact, room));
+  const total = widths.reduce((sum, width) => sum + width, 0);
+  const rows = Math.ceil(total / room.width);
+  const columns = Math.ceil(facts.length / rows);
+  const slabs: Slab[] = [];
+  for (let i = 0; i < facts.length; i += columns)
+    slabs.push(stripRow(facts.slice(i, i + columns), widths.slice(i, i + columns), room));
+  const last = slabs.length - 1;
+  return slabs.map((row, i) => ({ ...row, above: i === 0 ? room.pen.measures.step * 1.6 : 0, after: i < last ? KEEP : 0 }));
 }
 
-function stripRow(facts: Extract<Block, { kind: 'strip' }>['facts'], columns: number, room: Room): Slab {
-  const { measures } = room.pen;
-  const pad = measures.size.text * 0.6;
-  const width = room.width / columns;
-  const small = smallPen(room.pen);
-  const size = Math.max(measures.floor, measures.size.text * 0.74);
+function padding(room: Room): number {
+  return room.pen.size * 0.6;
+}
+
+function labelSize(room: Room): number {
+  return Math.max(room.pen.measures.floor, room.pen.size * 0.74);
+}
+
+function naturalWidth(fact: Facts[number], room: Room): number {
+  const value = inlinePieces(fact.value, room.pen).reduce((sum, piece) => sum + piece.width, 0);
+  const name = textWidth(room.pen.fonts, room.pen.face, labelSize(room), fact.label);
+  return Math.max(value, name) + 2 * padding(room) + 1;
+}
+
+/** One row; what is left over is shared out equally, and cells too wide together give way in proportion. */
+function stripRow(facts: Facts, natural: readonly number[], room: Room): Slab {
+  const total = natural.reduce((sum, width) => sum + width, 0);
+  const spare = (room.width - total) / natural.length;
+  const widths = natural.map((width) => (spare >= 0 ? width + spare : (width / total) * room.width));
   const items: Item[] = [];
+  const edges: number[] = [];
+  let x = room.x;
   let height = 0;
   for (const [i, fact] of facts.entries()) {
-    const x = room.x + i * width;
-    const tag = addTag(room.tag, 'P');
-    items.push(label(small, fact.label, { x: x + pad, y: pad * 0.5 + size * 0.8, size, mark: addMark(tag) }));
-    const top = pad * 0.5 + size * 1.15;
-    const value = stack(
-      setText(fact.value, inner({ ...room, x: x + pad }, { width: width - 2 * pad, tag }), undefined, { leading: 1.25 }),
-    );
-    items.push(...value.items.map((item) => shift(item, 0, top)));
-    height = Math.max(height, top + value.height + pad * 0.5);
+    const cell = stripCell(fact, { ...room, x, width: widths[i]! });
+    items.push(...cell.items);
+    height = Math.max(height, cell.height);
+    x += widths[i]!;
+    edges.push(x);
   }
-  const lines = facts.slice(1).map((_, i) => rule(room.x + (i + 1) * width, 0, 0, height, measures.hairline, INK.rule));
-  return slab(height, [box(room.x, 0, room.width, height, measures.hairline, INK.rule), ...lines, ...items]);
+  const { hairline } = room.pen.measures;
+  const lines = edges.slice(0, -1).map((edge) => rule(edge, 0, 0, height, hairline, INK.rule));
+  return slab(height, [box(room.x, 0, room.width, height, hairline, INK.rule), ...lines, ...items]);
+}
+
+function stripCell(fact: Facts[number], room: Room): Slab {
+  const pad = padding(room);
+  const size = labelSize(room);
+  const tag = addTag(room.tag, 'P');
+  const name = label(smallPen(room.pen), fact.label, { x: room.x + pad, y: pad * 0.5 + size * 0.8, size, mark: addMark(tag) });
+  const top = pad * 0.5 + size * 1.15;
+  const value = stack(
+    setText(fact.value, inner(room, { dx: pad, width: room.width - 2 * pad, tag }), undefined, { leading: 1.25 }),
+  );
+  return slab(top + value.height + pad * 0.5, [name, ...value.items.map((item) => shift(item, 0, top))]);
 }

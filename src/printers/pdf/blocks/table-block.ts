@@ -10,12 +10,14 @@ import { layCell } from './table-cell.ts';
 export interface TableStyle {
   readonly grid: boolean;
   readonly rowHeight: number;
+  /** spreads the columns over the room and leaves out the outer rules: something else frames the table */
+  readonly framed?: boolean;
 }
 
 /** A table, laid out by us: a header row, then rows. Short tables stay whole. */
 export function layTable(table: Table, room: Room, style: TableStyle = { grid: false, rowHeight: 0 }): Slab[] {
   const pad = room.pen.size * 0.5;
-  const widths = columnWidths(table, room, pad);
+  const widths = columnWidths(table, room, pad, style.framed ?? false);
   const tag = addTag(room.tag, 'Table', table.summary ? { alt: table.summary } : {});
   const slabs: Slab[] = [];
   if (table.header.length > 0) {
@@ -43,8 +45,8 @@ function layRow(cells: Table['header'], plan: RowPlan): Slab {
   const { room, widths, pad, table } = plan;
   const items: Item[] = [];
   let x = room.x;
-  let height = plan.style.rowHeight;
-  const placed: { content: Slab; align: boolean }[] = [];
+  let height = plan.header ? 0 : plan.style.rowHeight;
+  const cellSlabs: Slab[] = [];
   for (const [i, width] of widths.entries()) {
     const heading = plan.header ? 'Column' : i === 0 && table.rowHeaders ? 'Row' : undefined;
     const tag = heading ? addTag(plan.row, 'TH', { scope: heading }) : addTag(plan.row, 'TD');
@@ -52,11 +54,11 @@ function layRow(cells: Table['header'], plan: RowPlan): Slab {
     const cell = inner({ ...room, x: x + pad }, { width: width - 2 * pad, tag, pen });
     const content = layCell(cells[i] ?? [], cell, table.align[i] ?? 'start');
     height = Math.max(height, content.height + pad * 0.55);
-    placed.push({ content, align: plan.style.grid });
+    cellSlabs.push(content);
     x += width;
   }
-  for (const { content } of placed) {
-    const dy = plan.header || !plan.style.grid ? pad * 0.275 : (height - content.height) / 2;
+  for (const content of cellSlabs) {
+    const dy = plan.style.grid ? (height - content.height) / 2 : pad * 0.275;
     items.push(...content.items.map((item) => shift(item, 0, dy)));
   }
   return slab(height, items);
@@ -68,11 +70,12 @@ function finish(slabs: readonly Slab[], room: Room, widths: readonly number[], s
   const { hairline, step } = room.pen.measures;
   return slabs.map((part, i) => {
     const last = i === slabs.length - 1;
-    const under = rule(room.x, part.height, total, 0, hairline, i === 0 || last || style.grid ? INK.rule : INK.faint);
-    const over = i === 0 ? [rule(room.x, 0, total, 0, hairline, INK.rule)] : [];
+    const firm = i === 0 || last || style.grid;
+    const under = last && style.framed ? [] : [rule(room.x, part.height, total, 0, hairline, firm ? INK.rule : INK.faint)];
+    const over = i === 0 && !style.framed ? [rule(room.x, 0, total, 0, hairline, INK.rule)] : [];
     const sides = style.grid ? verticals(room.x, widths, part.height, hairline) : [];
     const after = last ? 0 : slabs.length <= 8 || i === 0 || i >= slabs.length - 2 ? KEEP : 20;
-    return { ...part, items: [...over, ...sides, ...part.items, under], above: i === 0 ? step * 1.2 : 0, after };
+    return { ...part, items: [...over, ...sides, ...part.items, ...under], above: i === 0 ? step * 1.2 : 0, after };
   });
 }
 
