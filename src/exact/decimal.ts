@@ -51,10 +51,10 @@ export function decimalText({ value, places }: Decimal): string {
 }
 
 /**
- * Text as printed: true minus, `+` when `signed` and not negative, scientific form (`1.20 × 10⁻⁴`, with the power as caret text
+ * Text as printed: true minus, `+` when `signed` and greater than zero, scientific form (`1.20 × 10⁻⁴`, with the power as caret text
  * `×10^-4`) is the printer's affair and not made here.
  */
 export function printDecimal(decimal: Decimal, signed = false): string {
   const text = decimalText(decimal).replace('-', MINUS);
-  return signed && !text.startsWith(MINUS) ? `+${text}` : text;
+  return signed && decimal.value.sign() > 0 ? `+${text}` : text;
 }

@@ -13,7 +13,7 @@ const OPTION_LETTERS = 'ABCDEFGH';
 /** The sheet that goes to the class: no answer stands in it, in text or out of sight. */
 export function questionSheet(paper: Paper, wording: Wording): Document {
   const words = wording.words('sheet');
-  const facts = [topicsOf(paper.questions).join(', '), timeText(paper), `${paper.marks} marks`];
+  const facts = [sentenceOf(topicsOf(paper.questions)), timeText(paper), `${paper.marks} marks`];
   return {
     title: paper.title,
     language: 'en-GB',
@@ -25,6 +25,11 @@ export function questionSheet(paper: Paper, wording: Wording): Document {
       ...paper.questions.map((question, at) => questionBlock(question, at + 1, paper.request.support, words)),
     ],
   };
+}
+
+/** Topics in one run of words: `Electrode potentials, redox titrations`. */
+function sentenceOf(topics: readonly string[]): string {
+  return topics.map((topic, at) => (at === 0 ? topic : topic[0]!.toLowerCase() + topic.slice(1))).join(', ');
 }
 
 /** `24 minutes (30 with extra time)` */
@@ -49,7 +54,9 @@ function questionBlock(question: Question, number: number, support: Support, wor
 }
 
 function cautionBlocks(question: Question, words: Words): Block[] {
-  return question.cautions.map(({ caution }) => ({ kind: 'paragraph', weight: 'caution', content: words.inline('caution', { caution }) }));
+  if (question.cautions.length === 0) return [];
+  const caution = question.cautions.map((each) => each.caution).join(' ');
+  return [{ kind: 'paragraph', weight: 'caution', content: words.inline('caution', { caution }) }];
 }
 
 function partBlock(part: Part, letter: string | undefined, support: Support, words: Words): PartBlock {

@@ -23,7 +23,7 @@ export function reveals(paper: Paper, tables: Tables, words: Words): Block[] {
       kind: 'table',
       summary: 'Misconceptions that this sheet can reveal, and the parts in which each would show',
       header: [words.inline('reveals-what'), words.inline('reveals-where')],
-      rows: named.map(({ name, labels }) => [[text(name)], [text(labels.join(', '))]]),
+      rows: named.map(({ name, labels }) => [[text(name[0]!.toUpperCase() + name.slice(1))], [text(labels.join(', '))]]),
       rowHeaders: false,
       align: ['start', 'start'],
       widths: [4, 1],

@@ -14,8 +14,8 @@ export interface CellDraw {
   readonly decoy?: Couple;
 }
 
-/** Half-cells that a class does not meet as such: violent, poisonous, or a reagent that does not keep. */
-const NOT_SET_UP = ['F2', 'Hg^2+', 'Co^3+', 'Mn^3+', 'Au^3+', 'NO3^-'];
+/** Half-cells that a class does not meet as such: violent, poisonous, or an ion that does not last in water. */
+const NOT_SET_UP = ['F2', 'Hg^2+', 'Co^3+', 'Mn^3+', 'Au^3+', 'NO3^-', 'Cu^+'];
 /** Two half-cells closer than this are left for questions about borderline cases. */
 const LEAST_EMF = Rational.parse('0.10');
 
@@ -56,7 +56,7 @@ function draw(draws: Draws, tables: Tables, { level, answering }: Ask): CellDraw
 }
 
 function canBeSetUp(couple: Couple, tables: Tables): boolean {
-  const safe = inUse(couple) && (couple.medium === 'neutral' || couple.medium === 'acid') && !NOT_SET_UP.includes(couple.oxidisedKey);
+  const safe = inUse(couple) && (couple.medium === 'neutral' || couple.medium === 'acid') && !NOT_SET_UP.some((key) => key === couple.oxidisedKey || key === couple.reducedKey);
   return safe && cellOf(couple, tables) !== undefined;
 }
 

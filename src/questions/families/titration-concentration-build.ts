@@ -53,7 +53,7 @@ export function buildTitration(drawn: TitrationDraw, tables: Tables, ask: Ask, w
 
 /** The concentration alone, as three options; the steps before it are worked but carry no marks. */
 function choiceItem(titration: Titration, item: Omit<Item, 'parts' | 'asks'>, words: Words, key: string): Item {
-  const wanted = new Set(['amount', 'equation', 'ratio', 'found-coefficient', 'known-coefficient', 'found-amount', 'concentration']);
+  const wanted = new Set(['amount', 'reaction', 'equation', 'ratio', 'found-coefficient', 'known-coefficient', 'found-amount', 'concentration']);
   const steps = item.steps.filter(({ id }) => wanted.has(id)).map((step) => ({ ...step, part: 'a' }));
   const slips = item.slips.filter(({ at }) => wanted.has(at));
   const whole = { ...item, steps, slips };

@@ -34,7 +34,7 @@ function amountPart(titration: Titration, words: Words, values: Values): Part {
       valuePoint({
         step: 'amount',
         earns: words.inline('point-amount', { shown, litre: quantity('', units.volume === 'mL' ? 'L' : 'dm^3') }),
-        also: [words.inline('also-figures')],
+        also: [words.inline('also-three-figures', { rounded: quantity(showNumber(numberOf(values, 'amount'), { sf: 3 }), 'mol') })],
         refuse: [words.inline('refuse-amount', { volume: quantity('', units.volume) })],
       }),
     ],
@@ -53,7 +53,7 @@ function equationPart({ context, system, ask }: Titration, words: Words): Part {
     hints: [words.inline(ask.level === 'core' ? 'equation-hint' : 'equation-hint-built')],
     space: { kind: 'equation', arrow: 'forward', count: 1 },
     points: [
-      methodPoint({ step: 'equation', earns: words.inline('point-direction', context) }),
+      methodPoint({ step: 'reaction', earns: words.inline('point-direction', context) }),
       valuePoint({ step: 'equation', earns: words.inline('point-equation'), refuse: [words.inline('refuse-electrons')], ignore: [words.inline('ignore-arrow')] }),
     ],
     answers: ['equation'],

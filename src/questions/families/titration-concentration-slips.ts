@@ -1,5 +1,6 @@
 import { elementsIn } from '../../chemistry/composition.ts';
 import { coefficientOf } from '../../chemistry/terms.ts';
+import { quantity } from '../../document/inlines.ts';
 import type { Words } from '../../document/words.ts';
 import { Rational } from '../../exact/rational.ts';
 import type { Tables } from '../../potentials/tables.ts';
@@ -18,7 +19,7 @@ const THOUSAND = number('1000');
 /** Slips at every step. Those that carry the largest teaching value stand first: they become the options of a choice. */
 export function titrationSlips(titration: Titration, tables: Tables, words: Words): Slip[] {
   const { units, known, found } = titration;
-  const slip = slipMaker(tables, words, { ...titration.context, volume: units.volume });
+  const slip = slipMaker(tables, words, { ...titration.context, volume: quantity('', units.volume) });
   const computed = (unit: string, expression: Expression) => (values: Values) => numberValue(evaluate(expression, values), { unit });
   const ratioOf = (left: Rational, right: Rational): Value => ({ kind: 'ratio', left, right, of: [found.reacts, known.reacts] });
   const amount = node('found-amount');

@@ -21,7 +21,8 @@ export function titrationSteps(titration: Titration, words: Words): Step[] {
   const { sides, dilution, explainsEnd, known, found } = titration;
   return [
     amountStep(titration),
-    plainStep('equation', 'b', [], 'electrons given equal electrons taken', () => combinedValue(sides.oxidant.couple, sides.reductant.couple)),
+    plainStep('reaction', 'b', [], 'which species react and what they turn into', () => wordsValue('reaction', words.inline('point-direction', titration.context))),
+    plainStep('equation', 'b', ['reaction'], 'electrons given equal electrons taken', () => combinedValue(sides.oxidant.couple, sides.reductant.couple)),
     plainStep('ratio', 'c', ['equation'], 'the coefficients of the equation are the ratio of amounts', (values) => ratioValue(values, found, known)),
     plainStep('found-coefficient', 'c', ['ratio'], 'how many of the unknown species', (values) => wholeValue(ratioAt(values).left)),
     plainStep('known-coefficient', 'c', ['ratio'], 'how many of the known species', (values) => wholeValue(ratioAt(values).right)),
