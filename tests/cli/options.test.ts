@@ -53,15 +53,16 @@ describe('a fresh seed', () => {
 
 describe('progress', () => {
   const run = (isTTY: boolean, times: readonly number[]) => {
-    let [clock, written] = [0, ''];
-    const stream = { isTTY, write: (text: string) => Boolean((written += text)) } as unknown as NodeJS.WriteStream;
+    let clock = 0;
+    const written: string[] = [];
+    const stream = { isTTY, write: (text: string) => written.push(text) > 0 } as unknown as NodeJS.WriteStream;
     const progress = progressOn(stream, () => clock);
     times.forEach((time, at) => {
       clock = time;
       progress.at('Making questions', at + 1, times.length);
     });
     progress.end();
-    return written;
+    return written.join('');
   };
 
   it('is silent for half a second', () => {
