@@ -34,6 +34,9 @@ const CLI_ALSO: Readonly<Record<string, string>> = {
 const NODE: Readonly<Record<string, readonly string[]>> = {
   random: ['node:crypto'],
   potentials: ['node:fs', 'node:path', 'node:crypto'],
+  // compressing and expanding streams of a PDF touches nothing outside
+  printers: ['node:zlib'],
+  readers: ['node:zlib'],
   cli: ['node:fs', 'node:path', 'node:crypto', 'node:module', 'node:process'],
 };
 

@@ -14,8 +14,8 @@ export const SHEET: Document = {
     {
       kind: 'head',
       title: 'Redox titration and cells',
-      facts: ['electrode potentials, vanadium, titration', '24 minutes (30 with extra time)', '20 marks'],
-      cells: ['Name', 'Class', 'Date', 'Marks / 20'],
+      facts: ['electrode potentials, vanadium, titration', '24 minutes (30 with extra time)', '19 marks'],
+      cells: ['Name', 'Class', 'Date', 'Marks / 19'],
       note: say('A calculator and the values printed here may be used. Show each step of a calculation.'),
     },
     cellQuestion(),
@@ -207,7 +207,7 @@ function choiceQuestion(): Block {
     kind: 'question',
     number: 4,
     code: 'B2YK6TGD',
-    marks: 2,
+    marks: 1,
     stem: [],
     parts: [
       {
@@ -228,4 +228,5 @@ function choiceQuestion(): Block {
     ],
   };
 }
+
 export { SCHEME } from './scheme-fixture.ts';

@@ -10,11 +10,16 @@ export const SCHEME: Document = {
   kind: 'scheme',
   foot: 'Redox titration and cells: mark scheme',
   blocks: [
-    { kind: 'head', title: 'Redox titration and cells', facts: ['Mark scheme', '24 minutes (30 with extra time)', '20 marks'], cells: [] },
+    {
+      kind: 'head',
+      title: 'Redox titration and cells',
+      facts: ['Mark scheme', '24 minutes (30 with extra time)', '19 marks'],
+      cells: [],
+    },
     {
       kind: 'strip',
       facts: [
-        { label: 'Marks', value: say('20') },
+        { label: 'Marks', value: say('19') },
         { label: 'Time', value: say('24 minutes (30 with extra time)') },
         { label: 'Table', value: say('couplet, 25 °C, 54 couples') },
         { label: 'Seed', value: say('calm otter 7') },
@@ -42,13 +47,19 @@ export const SCHEME: Document = {
     endPoint(),
     concentration(),
     heading(2, 'Hazards for staff'),
-    paragraph('Written work, not an instruction to do it. Anyone carrying it out follows the employer’s risk assessment and local rules.'),
+    paragraph(
+      'Written work, not an instruction to do it. Anyone carrying it out follows the employer’s risk assessment and local rules.',
+    ),
     {
       kind: 'list',
       ordered: false,
       items: [
-        [paragraph('**Ammonium vanadate(V)** toxic if swallowed, harmful if inhaled (H301, H332); check the supplier’s current safety data.')],
-        [paragraph('**Sulfuric acid, {q 2 mol dm^-3}** corrosive (H314).')],
+        [
+          paragraph(
+            '**Ammonium vanadate(V)** toxic if swallowed, harmful if inhaled (H301, H332); check the supplier’s current safety data.',
+          ),
+        ],
+        [paragraph('**Sulfuric acid** of {q 2 mol dm^-3} corrosive (H314).')],
       ],
     },
     {
@@ -69,7 +80,10 @@ function heading(level: 2 | 3, words: string): Block {
   return { kind: 'heading', level, content: say(words) };
 }
 
-function point(earns: string, more: { also?: string[]; not?: string[]; ignore?: string[]; carries?: boolean; given?: string[] } = {}): SchemePoint {
+function point(
+  earns: string,
+  more: { also?: string[]; not?: string[]; ignore?: string[]; carries?: boolean; given?: string[] } = {},
+): SchemePoint {
   const lines = (list: string[] | undefined) => (list ?? []).map((line) => say(line));
   return {
     earns: say(earns),
@@ -91,7 +105,9 @@ function emf(): SchemeBlock {
     label: '1a',
     marks: 1,
     answer: [say('{q +2.09 V}')],
-    points: [point('{q 2.09 V}', { also: ['{q +2.09 V}; a right subtraction with the figures of the sheet'], not: ['{q −2.09 V}'] })],
+    points: [
+      point('{q 2.09 V}', { also: ['{q +2.09 V}; a right subtraction with the figures of the sheet'], not: ['{q −2.09 V}'] }),
+    ],
     worked: [
       {
         kind: 'working',
@@ -103,7 +119,11 @@ function emf(): SchemeBlock {
       },
     ],
     seen: [
-      seen('{q +0.57 V}', 'The minus sign of {q −0.76 V} was dropped, so the two were subtracted as sizes.', '0 of 1; b and c are marked as usual'),
+      seen(
+        '{q +0.57 V}',
+        'The minus sign of {q −0.76 V} was dropped, so the two were subtracted as sizes.',
+        '0 of 1; b and c are marked as usual',
+      ),
       seen('{q +3.61 V}', 'The zinc half-equation was multiplied by three and its potential with it.', '0 of 1'),
     ],
   };
@@ -126,7 +146,13 @@ function equation(): SchemeBlock {
       }),
     ],
     worked: [],
-    seen: [seen('{2Cr^3+ + 7H2O + 3Zn^2+ -> Cr2O7^2- + 14H^+ + 3Zn}', 'Both half-equations were turned round.', '1 of 2: the balancing is right')],
+    seen: [
+      seen(
+        '{2Cr^3+ + 7H2O + 3Zn^2+ -> Cr2O7^2- + 14H^+ + 3Zn}',
+        'Both half-equations were turned round.',
+        '1 of 2: the balancing is right',
+      ),
+    ],
   };
 }
 
@@ -135,9 +161,16 @@ function flow(): SchemeBlock {
     kind: 'scheme',
     label: '1c',
     marks: 2,
-    answer: [say('from P to Q, through the wire, because P has the less positive {E°} ({q −0.76 V} against {q +1.33 V}), so oxidation there sets electrons free')],
+    answer: [
+      say(
+        'from P to Q, through the wire, because P has the less positive {E°} ({q −0.76 V} against {q +1.33 V}), so oxidation there sets electrons free',
+      ),
+    ],
     points: [
-      point('from the electrode of P to the electrode of Q, through the wire', { also: ['through the external circuit'], not: ['through the salt bridge, or through the solutions'] }),
+      point('from the electrode of P to the electrode of Q, through the wire', {
+        also: ['through the external circuit'],
+        not: ['through the salt bridge, or through the solutions'],
+      }),
       point('P has the less positive (more negative) {E°}, so {Zn} is oxidised there and gives up electrons', {
         not: ['only “opposites attract”, or only a statement of sizes without signs'],
       }),
@@ -155,14 +188,24 @@ function steps(): SchemeBlock {
     answer: [say('{VO^2+}, blue; {V^3+}, green; {V^2+}, violet')],
     points: [
       point('the three species in order'),
-      point('the three colours in order', { also: ['lilac, purple or mauve for violet'], ignore: ['a green seen on the way from yellow to blue'] }),
+      point('the three colours in order', {
+        also: ['lilac, purple or mauve for violet'],
+        ignore: ['a green seen on the way from yellow to blue'],
+      }),
     ],
     worked: [
       { kind: 'display', content: say('{2VO2^+ + 4H^+ + Zn -> 2VO^2+ + 2H2O + Zn^2+}') },
-      { kind: 'paragraph', content: say('Each step has {E°cell} above {q 0.10 V}, down to {V^3+ + e^- <=> V^2+} at {q +0.50 V}.') },
+      {
+        kind: 'paragraph',
+        content: say('Each step has {E°cell} above {q 0.10 V}, down to {V^3+ + e^- <=> V^2+} at {q +0.50 V}.'),
+      },
     ],
     seen: [
-      seen('stops at {V^3+}, green', 'The sign of {q −0.26 V} was read as a bar to any reaction; only the difference counts.', '1 of 2: a right start'),
+      seen(
+        'stops at {V^3+}, green',
+        'The sign of {q −0.26 V} was read as a bar to any reaction; only the difference counts.',
+        '1 of 2: a right start',
+      ),
       seen('{V^2+} at once', 'The ladder was jumped; each step gives up one electron to the next.', '0 of 2'),
     ],
   };
@@ -174,7 +217,13 @@ function endPoint(): SchemeBlock {
     label: '3a',
     marks: 1,
     answer: [say('colourless to pale pink')],
-    points: [point('first permanent pink', { also: ['(very pale) green or yellow to pink'], not: ['pink to colourless', 'purple'], ignore: ['shade of pink'] })],
+    points: [
+      point('first permanent pink', {
+        also: ['(very pale) green or yellow to pink'],
+        not: ['pink to colourless', 'purple'],
+        ignore: ['shade of pink'],
+      }),
+    ],
     worked: [],
     seen: [seen('purple to colourless', 'The burette and the flask were exchanged in thought.', '0 of 1')],
   };

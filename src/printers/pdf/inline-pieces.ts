@@ -59,7 +59,7 @@ function fractionPiece(fraction: Extract<Inline, { kind: 'fraction' }>, pen: Pen
   const builder = new BoxBuilder(pen);
   builder.skip((width - above.width) / 2).piece(above, axis + gap + above.descent);
   builder.back((width - below.width) / 2).piece(below, axis - gap - below.ascent);
-  const bar = { ...dots(0, -axis, width), line: Math.max(0.6, pen.size * 0.05), ink: pen.ink };
+  const bar = { ...dots(0, -axis, width), line: Math.max(0.5, pen.size * 0.045), ink: pen.ink };
   const { dash: _dash, round: _round, ...solid } = bar;
   const speech: Speech = { type: 'Formula', alt: speakInlines([fraction]) };
   return builder.path(solid).build(speech, width);
