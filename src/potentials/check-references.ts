@@ -1,5 +1,6 @@
 import type { SpeciesKey } from '../chemistry/formula.ts';
 import { isElectron } from '../chemistry/formula-parts.ts';
+import type { Hazard } from '../chemistry/species.ts';
 import { keyOf } from '../chemistry/write-formula.ts';
 import type { CoupleRow } from './couple-row.ts';
 import { didYouMean } from './did-you-mean.ts';
@@ -58,4 +59,19 @@ function checkDoubled<T>(told: readonly Told<T>[], nameOf: (fact: T) => string):
 /** The keys of species and of bottled substances together. */
 export function substanceKeys(species: Iterable<SpeciesKey>, salts: Iterable<SpeciesKey>): Set<SpeciesKey> {
   return new Set([...species, ...salts]);
+}
+
+/** No two rows speak of one substance in one form at one concentration: which of them would a sheet print? */
+export function checkBands(hazards: readonly Told<Hazard>[]): void {
+  const seen = new Map<string, Hazard[]>();
+  for (const { fact, row } of hazards) {
+    for (const key of fact.keys) {
+      const others = seen.get(`${key} ${fact.form}`) ?? [];
+      const clash = others.find(
+        (other) => (other.from ?? 0) < (fact.below ?? Infinity) && (fact.from ?? 0) < (other.below ?? Infinity),
+      );
+      if (clash) row.fault('band-overlap', `\`${key}\` as ${fact.form} is told of by \`${clash.substance}\` already`);
+      seen.set(`${key} ${fact.form}`, [...others, fact]);
+    }
+  }
 }

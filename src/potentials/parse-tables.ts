@@ -1,6 +1,6 @@
 import type { Facts } from '../chemistry/facts.ts';
 import { keyOf } from '../chemistry/write-formula.ts';
-import { checkCoupleSpecies, checkFacts, Known, substanceKeys } from './check-references.ts';
+import { checkBands, checkCoupleSpecies, checkFacts, Known, substanceKeys } from './check-references.ts';
 import { clashesOf } from './check-usual.ts';
 import { closureWarnings } from './closure.ts';
 import { nameCouples, sortCouples } from './couple-ids.ts';
@@ -19,6 +19,7 @@ import { readMisconceptions } from './read-misconceptions.ts';
 import { readSalts } from './read-salts.ts';
 import { readSpecies } from './read-species.ts';
 import { readTitrations } from './read-titrations.ts';
+import { readSheet } from './sheet.ts';
 import type { Tables } from './tables.ts';
 
 /** The data files, by name. */
@@ -50,13 +51,14 @@ export function parseTables(files: ReadonlyMap<string, string>, overlay?: Overla
   const faults = new FaultList();
   const textOf = (file: FileName): string => files.get(file) ?? '';
   for (const file of TABLE_FILES) if (!files.has(file)) faults.add('missing-file', `expected a file \`${file}\``, { file });
+  const faultsIn = (file: FileName): FaultList => (files.has(file) ? faults : new FaultList()); // a missing file is told once
   const read = <T>(reader: (file: string, text: string, faults: FaultList) => T, file: FileName): T =>
-    reader(file, textOf(file), faults);
+    reader(file, textOf(file), faultsIn(file));
 
   const ours = read(readCouples, 'couples.csv');
   const described = read(readSpecies, 'species.csv');
   const salts = read(readSalts, 'salts.csv');
-  const facts = readFacts((file) => textOf(file as FileName), faults);
+  const facts = readFacts((file, columns) => readSheet(file, textOf(file), { needed: columns }, faultsIn(file)));
   const bans = read(readBans, 'bans.csv');
   const titrations = read(readTitrations, 'titrations.csv');
   const hazards = read(readHazards, 'hazards.csv');
@@ -88,6 +90,7 @@ export function parseTables(files: ReadonlyMap<string, string>, overlay?: Overla
   }
   for (const { fact, row } of bans) substances.check(row, [...fact.first, ...fact.second, ...fact.unless]);
   for (const { fact, row } of hazards) substances.check(row, fact.keys);
+  checkBands(hazards);
   checkUsual(rows, couples, facts, faults);
   faults.throwIfAny();
 

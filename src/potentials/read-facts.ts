@@ -1,8 +1,7 @@
 import type { Bystander, Condition, Facts, PairFact, Restriction, Speciation } from '../chemistry/facts.ts';
 import { Rational } from '../exact/rational.ts';
-import type { FaultList } from './fault-list.ts';
 import { keyIn, keysIn } from './read-formula.ts';
-import { readSheet, type SheetRow } from './sheet.ts';
+import type { SheetRow } from './sheet.ts';
 import { CONDITIONS, MEDIA } from './vocabulary.ts';
 
 const ROLES = ['oxidant', 'reductant'] as const;
@@ -25,12 +24,11 @@ export interface Told<T> {
 /** All facts, each with its row. */
 export type ToldFacts = { readonly [K in keyof Facts]: readonly Told<Facts[K][number]>[] };
 
-/** @param textOf the text of a file, empty when it is missing (its absence is told elsewhere) */
-export function readFacts(textOf: (file: string) => string, faults: FaultList): ToldFacts {
-  const rows = (file: keyof typeof FACT_COLUMNS) => {
-    const text = textOf(file);
-    return text === '' ? [] : readSheet(file, text, { needed: FACT_COLUMNS[file] }, faults);
-  };
+/** @param sheetOf the rows of a file under the columns given */
+export function readFacts(
+  sheetOf: (file: keyof typeof FACT_COLUMNS, columns: readonly string[]) => readonly SheetRow[],
+): ToldFacts {
+  const rows = (file: keyof typeof FACT_COLUMNS) => sheetOf(file, FACT_COLUMNS[file]);
   return {
     pairs: told(rows('pair-facts.csv'), toPair),
     restrictions: told(rows('restrictions.csv'), toRestriction),

@@ -3,9 +3,23 @@ import { parseFormula } from '../chemistry/parse-formula.ts';
 import { keyOf } from '../chemistry/write-formula.ts';
 import type { SheetRow } from './sheet.ts';
 
+/** Formulas read before, by their text: the same few hundred species stand in all the files. Emptied when it grows past all use. */
+const READ = new Map<string, Formula>();
+const MOST = 4000;
+
+function readFormula(text: string): Formula {
+  let formula = READ.get(text);
+  if (!formula) {
+    formula = parseFormula(text);
+    if (READ.size >= MOST) READ.clear();
+    READ.set(text, formula);
+  }
+  return formula;
+}
+
 /** The formula in a cell; the fault is kept and undefined returned when it is none. */
 export function formulaIn(row: SheetRow, text: string): Formula | undefined {
-  return text === '' ? undefined : row.attempt(() => parseFormula(text));
+  return text === '' ? undefined : row.attempt(() => readFormula(text));
 }
 
 /** The species keys in a cell, written the one way keys are written; `*` stands for itself when `any` is allowed. */
