@@ -27,8 +27,12 @@ const { outputFiles } = await esbuild.build({
   minifyWhitespace: true,
   legalComments: 'linked',
   write: false,
-  // yargs measures text with a package that compiles the regular expression of all emoji: 40 ms at every start, for none in our help
-  alias: { 'string-width': './src/cli/string-width.ts' },
+  alias: {
+    // yargs measures text with a package that compiles the regular expression of all emoji: 40 ms at every start, for none in our help
+    'string-width': './src/cli/string-width.ts',
+    'brotli/decompress.js': './.ci/absent.mjs',
+    'source-map': './.ci/absent.mjs',
+  },
   // packages in CommonJS ask for Node's own modules by `require`, which a module does not have
   banner: { js: "import{createRequire as requireOf}from'node:module';const require=requireOf(import.meta.url);" },
 });

@@ -28,61 +28,60 @@ const PLAIN = {
  * @throws Fault for an unknown command or option, or an option without its value
  */
 export function parse(args: readonly string[], commands: readonly Command[], version: string): Parsed {
-  let chosen: { command: Command; argv: Record<string, unknown> } | undefined;
-  let page = '';
-  const parser = frame(version);
-  for (const each of commands) {
-    parser.command(
-      each.name,
-      each.summary,
-      (inner) => describe(inner, each),
-      (argv) => {
-        chosen = { command: each, argv };
-      },
-    );
-  }
-  parser.parse([...args], (_error: unknown, _argv: unknown, output: string) => {
-    page = plain(output);
-  });
+  const [word, ...rest] = args;
+  const command = commands.find(({ name }) => name === word);
+  // The command's word is taken off here: yargs would set up every command, and write the help page of the one it runs, unasked.
+  if (command) return parseCommand(rest, command);
+  const parser = overview(commands, version);
+  if (word === undefined) return { page: plain(helpOf(parser)), asked: false };
+  const { page } = parsed(parser, args);
   if (page !== '') return { page, asked: true };
-  if (chosen) return read(chosen.command, chosen.argv);
-  const [word] = args;
-  if (word === undefined) return { page: helpOf(parser), asked: false };
   const names = commands.map(({ name }) => name);
-  throw new Fault(
-    'unknown-command',
-    `expected a command first (${names.join(', ')}), found \`${word}\`${didYouMean(word, names)}`,
-  );
+  const message = `expected a command first (${names.join(', ')}), found \`${word}\``;
+  throw new Fault('unknown-command', `${message}${didYouMean(word, names)}`);
 }
 
-function frame(version: string): Argv {
-  return yargs([])
-    .scriptName('couplet')
-    .locale('en')
-    .wrap(HELP_WIDTH)
-    .exitProcess(false)
-    .parserConfiguration(PLAIN)
-    .usage(
-      'couplet COMMAND [options]\n\nQuestion sheets on redox and transition metals, with the mark scheme worked out beside each.',
-    )
+function parseCommand(args: readonly string[], command: Command): Parsed {
+  const { page, argv } = parsed(describe(command), args);
+  return page === '' ? read(command, argv) : { page, asked: true };
+}
+
+function parsed(parser: Argv, args: readonly string[]): { page: string; argv: Record<string, unknown> } {
+  let page = '';
+  let argv: Record<string, unknown> = {};
+  parser.parse([...args], (_error: unknown, found: Record<string, unknown>, output: string) => {
+    [page, argv] = [plain(output), found];
+  });
+  return { page, argv };
+}
+
+function frame(): Argv {
+  return yargs([]).scriptName('couplet').locale('en').wrap(HELP_WIDTH).exitProcess(false).parserConfiguration(PLAIN) as Argv;
+}
+
+/** The page that lists the commands. */
+function overview(commands: readonly Command[], version: string): Argv {
+  const about = 'Question sheets on redox and transition metals, with the mark scheme worked out beside each.';
+  const parser = frame().usage(`couplet COMMAND [options]\n\n${about}`);
+  for (const { name, summary } of commands) parser.command(name, summary);
+  return parser
     .epilogue('`couplet COMMAND --help` says more about one command.')
     .help('help', 'show this page')
     .version('version', 'show the version', version)
-    .group(['help', 'version'], 'Help:') as Argv;
+    .group(['help', 'version'], 'Help:');
 }
 
 /** A command's own page, and which of its options take no value. */
-function describe(parser: Argv, command: Command): Argv {
-  const operand = command.operand;
+function describe({ name, summary, operand, options, example }: Command): Argv {
   const shown = operand === undefined ? '' : operand.count === 'one' ? ` ${operand.name}` : ` [${operand.name}]`;
   const said = operand === undefined ? '' : `\n\n${operand.name}: ${operand.help}`;
-  parser.usage(`couplet ${command.name}${shown} [options]\n\n${sentence(command.summary)}${said}`);
-  for (const name of command.options) {
-    const { group, help, isSwitch } = OPTIONS[name] as { group: string; help: string; isSwitch?: true };
+  const parser = frame().usage(`couplet ${name}${shown} [options]\n\n${sentence(summary)}${said}`);
+  for (const option of options) {
+    const { group, help, isSwitch } = OPTIONS[option] as { group: string; help: string; isSwitch?: true };
     // no type for options with a value: help would say [string] on every line, and texts stay texts without it
-    parser.option(name, isSwitch ? { group, describe: help, type: 'boolean' } : { group, describe: help });
+    parser.option(option, isSwitch ? { group, describe: help, type: 'boolean' } : { group, describe: help });
   }
-  return parser.example(command.example.line, command.example.does).epilogue('').hide('version');
+  return parser.example(example.line, example.does).version(false).help('help', 'show this page').group('help', 'Help:');
 }
 
 function read(command: Command, argv: Record<string, unknown>): Parsed {
@@ -93,7 +92,7 @@ function read(command: Command, argv: Record<string, unknown>): Parsed {
     if (known === undefined) throw unknownOption(name, command);
     typed.set(name, textsOf(name, value, 'isSwitch' in OPTIONS[known]));
   }
-  return { command, typed, operands: (argv._ as string[]).slice(1).map(String) };
+  return { command, typed, operands: (argv._ as string[]).map(String) };
 }
 
 /** yargs gives a text, `true` for an option that nothing followed, or a list of these when it was repeated. */
@@ -122,7 +121,7 @@ function unknownOption(name: string, command: Command): Fault {
 function helpOf(parser: Argv): string {
   let page = '';
   parser.showHelp((help: string) => {
-    page = plain(help);
+    page = help;
   });
   return page;
 }

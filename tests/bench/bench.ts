@@ -1,0 +1,11 @@
+import { cpus } from 'node:os';
+import { fileURLToPath } from 'node:url';
+import { warm } from './warm.ts';
+import { wholeProcess } from './whole-process.ts';
+
+/** Run by `npm run bench`; bundled into `.build/`, hence one folder below the package. Figures are medians; nothing here can fail a test. */
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+process.stdout.write(`Node ${process.versions.node}, ${cpus().length} × ${cpus()[0]?.model ?? 'unknown'}\n\nWhole processes\n`);
+process.stdout.write(`${wholeProcess(root).join('\n')}\n\nOne process, warm\n`);
+process.stdout.write(`${warm(root).join('\n')}\n`);
