@@ -20,7 +20,13 @@ export type Block =
   | PartBlock
   | SchemeBlock
   /** head of a sheet: title, one line of facts, ruled cells to fill in at the right */
-  | { readonly kind: 'head'; readonly title: string; readonly facts: readonly string[]; readonly cells: readonly string[]; readonly note?: readonly Inline[] }
+  | {
+      readonly kind: 'head';
+      readonly title: string;
+      readonly facts: readonly string[];
+      readonly cells: readonly string[];
+      readonly note?: readonly Inline[];
+    }
   /** short facts in a ruled strip: label and value */
   | { readonly kind: 'strip'; readonly facts: readonly { readonly label: string; readonly value: readonly Inline[] }[] }
   | { readonly kind: 'small-print'; readonly paragraphs: readonly (readonly Inline[])[] }

@@ -14,10 +14,20 @@ export const strong = (words: string): Inline => ({ kind: 'text', text: words, w
 export const species = (formula: Formula, role?: Role): Inline => ({ kind: 'formula', formula, ...tagged(role) });
 
 /** A number, already printed, with its unit in caret text (`mol dm^-3`). */
-export const quantity = (number: string, unit: string, role?: Role): Inline => ({ kind: 'quantity', number, unit, ...tagged(role) });
+export const quantity = (number: string, unit: string, role?: Role): Inline => ({
+  kind: 'quantity',
+  number,
+  unit,
+  ...tagged(role),
+});
 
 /** A whole equation. */
-export const equation = (value: Equation, arrow: Arrow = 'forward', role?: Role): Inline => ({ kind: 'equation', equation: value, arrow, ...tagged(role) });
+export const equation = (value: Equation, arrow: Arrow = 'forward', role?: Role): Inline => ({
+  kind: 'equation',
+  equation: value,
+  arrow,
+  ...tagged(role),
+});
 
 /** Several runs joined by plain words. */
 export function joined(runs: readonly (readonly Inline[])[], separator: string, last = separator): Inline[] {

@@ -11,7 +11,8 @@ export function checkContext(value: unknown, name: string): void {
   if (typeof value === 'string' && PRIVATE_USE.test(value)) {
     throw new Fault('bad-wording-data', `what fills \`${name}\` holds a private-use character, which no text may`);
   }
-  if (typeof value === 'function') throw new Fault('bad-wording-data', `what fills \`${name}\` holds a function; plain data was expected`);
+  if (typeof value === 'function')
+    throw new Fault('bad-wording-data', `what fills \`${name}\` holds a function; plain data was expected`);
   if (typeof value !== 'object' || value === null) return;
   // Inlines carry chemistry values (exact numbers are class instances); they enter only through helpers, which check their kind.
   if ('kind' in value) return;

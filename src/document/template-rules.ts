@@ -17,8 +17,10 @@ export function checkTemplate(text: string, file: string, firstLine: number): vo
     if (!/Mustache|Block|SubExpression/.test(node.type) || !call.path) return;
     const name = String(call.path.original);
     const isCall = (call.params?.length ?? 0) > 0 || node.type === 'BlockStatement';
-    if (isCall && !ALLOWED.has(name)) throw faultAt(line, `\`${name}\` is not a helper of ours; there are: ${[...ALLOWED].join(' ')}`);
-    if (/^(?:constructor|__proto__|prototype)$|\.\.|@(?!index|first|last)/.test(name)) throw faultAt(line, `\`${name}\` is not allowed in a wording`);
+    if (isCall && !ALLOWED.has(name))
+      throw faultAt(line, `\`${name}\` is not a helper of ours; there are: ${[...ALLOWED].join(' ')}`);
+    if (/^(?:constructor|__proto__|prototype)$|\.\.|@(?!index|first|last)/.test(name))
+      throw faultAt(line, `\`${name}\` is not allowed in a wording`);
   });
 }
 

@@ -31,16 +31,21 @@ export function HELPERS(tokens: TokenStore): Record<string, Helper> {
   const only =
     (helper: string, kinds: readonly Inline['kind'][]): Helper =>
     (value) => {
-      if (!isInline(value) || !kinds.includes(value.kind)) throw new Fault('bad-wording', `\`${helper}\` expects ${kinds.join(' or ')}, found ${tell(value)}`);
+      if (!isInline(value) || !kinds.includes(value.kind))
+        throw new Fault('bad-wording', `\`${helper}\` expects ${kinds.join(' or ')}, found ${tell(value)}`);
       return tokens.put([value]);
     };
   return {
-    f: (value) => (typeof value === 'string' ? tokens.put([{ kind: 'formula', formula: parseFormula(value) }]) : only('f', ['formula']).call(undefined, value)),
+    f: (value) =>
+      typeof value === 'string'
+        ? tokens.put([{ kind: 'formula', formula: parseFormula(value) }])
+        : only('f', ['formula']).call(undefined, value),
     eq: only('eq', ['equation']),
     q: only('q', ['quantity']),
     term: (value) => tokens.put([symbol(String(value))]),
     run: (value) => {
-      if (!Array.isArray(value) || !value.every(isInline)) throw new Fault('bad-wording', `\`run\` expects prepared words, found ${tell(value)}`);
+      if (!Array.isArray(value) || !value.every(isInline))
+        throw new Fault('bad-wording', `\`run\` expects prepared words, found ${tell(value)}`);
       return tokens.put(value);
     },
   };

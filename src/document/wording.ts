@@ -21,7 +21,8 @@ export function wordingOf(
   overlay: ReadonlyMap<string, string> = new Map(),
 ): Wording {
   const unknown = [...overlay.keys()].find((file) => !templates.has(file));
-  if (unknown !== undefined) throw new Fault('unknown-template', `no template is called \`${unknown}\`; there are: ${[...templates.keys()].join(', ')}`);
+  if (unknown !== undefined)
+    throw new Fault('unknown-template', `no template is called \`${unknown}\`; there are: ${[...templates.keys()].join(', ')}`);
   const read = new Map<string, Words>();
   return {
     digest,

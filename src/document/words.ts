@@ -23,7 +23,15 @@ export interface Words {
   chosenBy(choose: (count: number) => number): Words;
 }
 
-export type ContextValue = string | number | boolean | undefined | Inline | readonly Inline[] | readonly ContextValue[] | WordsContext;
+export type ContextValue =
+  | string
+  | number
+  | boolean
+  | undefined
+  | Inline
+  | readonly Inline[]
+  | readonly ContextValue[]
+  | WordsContext;
 export interface WordsContext {
   readonly [name: string]: ContextValue;
 }
@@ -45,7 +53,11 @@ export function readWords(file: string, text: string, overlay?: { readonly file:
   const sections = new Map(sectionsOf(text));
   const own = overlay ? sectionsOf(overlay.text) : new Map<string, Section[]>();
   for (const [name, phrasings] of own) sections.set(name, phrasings);
-  return wordsOf((name) => (overlay && own.has(name) ? overlay.file : file), sections, () => 0);
+  return wordsOf(
+    (name) => (overlay && own.has(name) ? overlay.file : file),
+    sections,
+    () => 0,
+  );
 }
 
 function sectionsOf(text: string): Map<string, Section[]> {
@@ -79,7 +91,8 @@ function wordsOf(fileOf: (section: string) => string, sections: Sections, choose
     return renderSection(section, fileOf(name), name, context);
   };
   return {
-    inline: (name, context = {}) => render(name, context).flatMap((paragraph, at) => (at === 0 ? paragraph : [{ kind: 'text', text: ' ' }, ...paragraph])),
+    inline: (name, context = {}) =>
+      render(name, context).flatMap((paragraph, at) => (at === 0 ? paragraph : [{ kind: 'text', text: ' ' }, ...paragraph])),
     blocks: (name, context = {}) => render(name, context).map((content) => ({ kind: 'paragraph', content })),
     has: (name) => sections.has(name),
     chosenBy: (next) => wordsOf(fileOf, sections, next),

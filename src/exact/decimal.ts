@@ -19,7 +19,11 @@ export function parseDecimal(text: string): Decimal {
   const plain = text.trim().replace(MINUS, '-');
   const match = /^[+-]?\d+(?:\.(\d+))?$/.exec(plain);
   if (!match) {
-    throw new Fault('not-a-number', `expected a decimal number such as -0.76, found \`${text}\``, { text, at: 0, length: text.length });
+    throw new Fault('not-a-number', `expected a decimal number such as -0.76, found \`${text}\``, {
+      text,
+      at: 0,
+      length: text.length,
+    });
   }
   return { value: Rational.parse(plain), places: match[1]?.length ?? 0 };
 }
@@ -44,7 +48,10 @@ export function figuresOf(decimal: Decimal): number {
 export function decimalText({ value, places }: Decimal): string {
   const shown = Math.max(places, 0);
   const scaled = roundToPlaces(value, shown).times(Rational.of(10n ** BigInt(shown)));
-  const digits = scaled.abs().n.toString().padStart(shown + 1, '0');
+  const digits = scaled
+    .abs()
+    .n.toString()
+    .padStart(shown + 1, '0');
   const whole = digits.slice(0, digits.length - shown);
   const sign = value.sign() < 0 && !/^0*$/.test(digits) ? '-' : '';
   return `${sign}${whole}${shown > 0 ? `.${digits.slice(-shown)}` : ''}`;

@@ -1,10 +1,10 @@
-import { parseFormula } from '../chemistry/parse-formula.ts';
 import type { SpeciesKey } from '../chemistry/formula.ts';
+import { parseFormula } from '../chemistry/parse-formula.ts';
 import { keyOf } from '../chemistry/write-formula.ts';
 import { Fault } from '../exact/fault.ts';
 import { nearMatches } from '../exact/near-matches.ts';
-import { type Family, TOPICS, type Topic } from '../questions/family.ts';
 import { FAMILIES } from '../questions/families/index.ts';
+import { type Family, TOPICS, type Topic } from '../questions/family.ts';
 import type { SheetRequest } from './request.ts';
 
 /** Families a sheet may draw from, and species it may not show. */
@@ -32,7 +32,11 @@ export function allowedFamilies(request: Pick<SheetRequest, 'families' | 'topics
       !leftOut.has(id) &&
       !topics.every((topic) => leftOut.has(topic)),
   );
-  if (families.length === 0) throw new Fault('nothing-left', `no family fits; families and their topics are: ${FAMILIES.map(({ id, topics }) => `${id} (${topics.join(', ')})`).join('; ')}`);
+  if (families.length === 0)
+    throw new Fault(
+      'nothing-left',
+      `no family fits; families and their topics are: ${FAMILIES.map(({ id, topics }) => `${id} (${topics.join(', ')})`).join('; ')}`,
+    );
   return { families, withoutSpecies };
 }
 
@@ -40,12 +44,19 @@ export function allowedFamilies(request: Pick<SheetRequest, 'families' | 'topics
 export function familyOf(id: string): Family {
   const found = FAMILIES.find((family) => family.id === id);
   if (found) return found;
-  throw new Fault('unknown-family', `no family is called \`${id}\`${suggest(id, FAMILIES.map((family) => family.id))}`);
+  throw new Fault(
+    'unknown-family',
+    `no family is called \`${id}\`${suggest(
+      id,
+      FAMILIES.map((family) => family.id),
+    )}`,
+  );
 }
 
 /** @throws Fault `unknown-topic` with near matches */
 export function checkTopic(topic: string): asserts topic is Topic {
-  if (!TOPICS.some((each) => each === topic)) throw new Fault('unknown-topic', `no topic is called \`${topic}\`${suggest(topic, TOPICS)}`);
+  if (!TOPICS.some((each) => each === topic))
+    throw new Fault('unknown-topic', `no topic is called \`${topic}\`${suggest(topic, TOPICS)}`);
 }
 
 function speciesKey(word: string): SpeciesKey {
@@ -54,11 +65,16 @@ function speciesKey(word: string): SpeciesKey {
   } catch (error) {
     if (!(error instanceof Fault)) throw error;
     const known = [...TOPICS, ...FAMILIES.map(({ id }) => id)];
-    throw new Fault('unknown-exclusion', `expected a topic, a family or a species such as \`Cr2O7^2-\`, found \`${word}\`${suggest(word, known)}`);
+    throw new Fault(
+      'unknown-exclusion',
+      `expected a topic, a family or a species such as \`Cr2O7^2-\`, found \`${word}\`${suggest(word, known)}`,
+    );
   }
 }
 
 function suggest(word: string, known: readonly string[]): string {
   const near = nearMatches(word, known);
-  return near.length > 0 ? `; did you mean ${near.map((each) => `\`${each}\``).join(' or ')}?` : `; there are: ${known.join(', ')}`;
+  return near.length > 0
+    ? `; did you mean ${near.map((each) => `\`${each}\``).join(' or ')}?`
+    : `; there are: ${known.join(', ')}`;
 }

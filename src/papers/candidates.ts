@@ -1,12 +1,12 @@
-import type { Wording } from '../document/wording.ts';
 import type { SpeciesKey } from '../chemistry/formula.ts';
+import type { Wording } from '../document/wording.ts';
 import type { Tables } from '../potentials/tables.ts';
-import { drawsFrom } from '../random/draws.ts';
 import type { Family } from '../questions/family.ts';
 import { makeQuestion, slotOf } from '../questions/make-question.ts';
 import { itemMarks } from '../questions/part-marks.ts';
 import type { Answering, Question } from '../questions/question.ts';
 import { speciesIn } from '../questions/species-in.ts';
+import { drawsFrom } from '../random/draws.ts';
 import { conflictBetween } from './conflicts.ts';
 import type { SheetRequest } from './request.ts';
 

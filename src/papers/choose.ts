@@ -30,12 +30,17 @@ function chooseByNumber(kitchen: Kitchen, count: number, progress: (done: number
     progress(chosen.length);
     if (chosen.length === count) return chosen;
   }
-  throw new Fault('impossible-length', `these families and settings give ${chosen.length} different questions, ${count} were asked; ask for fewer or allow more families`);
+  throw new Fault(
+    'impossible-length',
+    `these families and settings give ${chosen.length} different questions, ${count} were asked; ask for fewer or allow more families`,
+  );
 }
 
 /** Marks that fill a number of minutes without going over, the fullest first; down to nine tenths of the time. */
 function marksIn(minutes: number): number[] {
-  const fits = Array.from({ length: MOST_MARKS }, (_, at) => at + 1).filter((marks) => minutesFor(marks) <= minutes && minutesFor(marks) >= minutes * 0.9);
+  const fits = Array.from({ length: MOST_MARKS }, (_, at) => at + 1).filter(
+    (marks) => minutesFor(marks) <= minutes && minutesFor(marks) >= minutes * 0.9,
+  );
   return fits.reverse();
 }
 
@@ -61,6 +66,12 @@ function chooseByMarks(kitchen: Kitchen, wanted: readonly number[], progress: (d
   const first = wanted.find((marks) => sets.has(marks));
   if (first !== undefined) return [...sets.get(first)!];
   const near = [...sets.keys()].filter((marks) => marks > 0).sort((a, b) => Math.abs(a - most) - Math.abs(b - most));
-  const offered = near.slice(0, 3).sort((a, b) => a - b).map((marks) => `${marks} marks (${minutesFor(marks)} minutes)`);
-  throw new Fault('impossible-length', `these families make no set of ${wanted.length === 1 ? `${most} marks` : 'that many minutes'}; nearest are ${offered.join(', ')}`);
+  const offered = near
+    .slice(0, 3)
+    .sort((a, b) => a - b)
+    .map((marks) => `${marks} marks (${minutesFor(marks)} minutes)`);
+  throw new Fault(
+    'impossible-length',
+    `these families make no set of ${wanted.length === 1 ? `${most} marks` : 'that many minutes'}; nearest are ${offered.join(', ')}`,
+  );
 }

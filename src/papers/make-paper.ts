@@ -16,7 +16,13 @@ import { titleFor } from './title-for.ts';
  * @param progress called after each question that is made, with how many are made
  * @throws Fault saying what can be had when the request cannot be met
  */
-export function makePaper(request: SheetRequest, tables: Tables, wording: Wording, version: string, progress?: (done: number) => void): Paper {
+export function makePaper(
+  request: SheetRequest,
+  tables: Tables,
+  wording: Wording,
+  version: string,
+  progress?: (done: number) => void,
+): Paper {
   const { families, withoutSpecies } = allowedFamilies(request);
   const questions = order(choose({ request, families, withoutSpecies, tables, wording }, progress));
   return paperFrom(request, questions, provenance(tables, wording, version));

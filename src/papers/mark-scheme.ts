@@ -4,12 +4,12 @@ import { text } from '../document/inlines.ts';
 import type { Wording } from '../document/wording.ts';
 import type { Words } from '../document/words.ts';
 import type { Tables } from '../potentials/tables.ts';
-import type { Question } from '../questions/question.ts';
 import { FAMILIES } from '../questions/families/index.ts';
+import type { Question } from '../questions/question.ts';
 import type { Paper } from './paper.ts';
 import { timeText } from './question-sheet.ts';
-import { schemeBlocks } from './scheme-blocks.ts';
 import { reveals } from './reveals.ts';
+import { schemeBlocks } from './scheme-blocks.ts';
 
 /** The scheme a colleague marks from without asking. */
 export function markScheme(paper: Paper, tables: Tables, wording: Wording): Document {
@@ -29,7 +29,13 @@ export function markScheme(paper: Paper, tables: Tables, wording: Wording): Docu
       heading(words, 'answers-heading', 2),
       ...paper.questions.flatMap((question, at) => [questionHeading(question, at + 1), ...schemeBlocks(question, at + 1, words)]),
       ...safety(paper, words),
-      { kind: 'small-print', paragraphs: [words.inline('small-print', smallPrint(paper)), words.inline('small-print-codes', { codes: codesText(paper) })] },
+      {
+        kind: 'small-print',
+        paragraphs: [
+          words.inline('small-print', smallPrint(paper)),
+          words.inline('small-print-codes', { codes: codesText(paper) }),
+        ],
+      },
     ],
   };
 }
@@ -39,7 +45,13 @@ function strip(paper: Paper): Block {
   const { made, request } = paper;
   return {
     kind: 'strip',
-    facts: [fact('Marks', String(paper.marks)), fact('Time', timeText(paper)), fact('Table', made.table.name), fact('Seed', request.seed), fact('Version', made.version)],
+    facts: [
+      fact('Marks', String(paper.marks)),
+      fact('Time', timeText(paper)),
+      fact('Table', made.table.name),
+      fact('Seed', request.seed),
+      fact('Version', made.version),
+    ],
   };
 }
 
@@ -54,17 +66,43 @@ function questionHeading(question: Question, number: number): Block {
 
 /** Hazards for staff, one line a substance, each with its source; nothing when no operation is described. */
 function safety(paper: Paper, words: Words): Block[] {
-  const cautions = new Map(paper.questions.flatMap(({ cautions: all }) => all.map((caution) => [caution.substance, caution] as const)));
+  const cautions = new Map(
+    paper.questions.flatMap(({ cautions: all }) => all.map((caution) => [caution.substance, caution] as const)),
+  );
   if (cautions.size === 0) return [];
   const items = [...cautions.values()].map(({ substance, caution, signal, statements, source, fromMemory }): Block[] => [
-    { kind: 'paragraph', content: words.inline('hazard', { substance, caution, signal, hasSignal: signal !== 'none', codes: statements.join(', '), hasCodes: statements.length > 0, source, fromMemory }) },
+    {
+      kind: 'paragraph',
+      content: words.inline('hazard', {
+        substance,
+        caution,
+        signal,
+        hasSignal: signal !== 'none',
+        codes: statements.join(', '),
+        hasCodes: statements.length > 0,
+        source,
+        fromMemory,
+      }),
+    },
   ]);
-  return [heading(words, 'safety-heading', 2), { kind: 'paragraph', content: words.inline('safety') }, { kind: 'list', ordered: false, items }];
+  return [
+    heading(words, 'safety-heading', 2),
+    { kind: 'paragraph', content: words.inline('safety') },
+    { kind: 'list', ordered: false, items },
+  ];
 }
 
 function smallPrint(paper: Paper) {
   const { made, request } = paper;
-  return { seed: request.seed, version: made.version, table: made.table.name, tableDigest: made.table.digest, wordingDigest: made.wording, level: request.level, support: request.support };
+  return {
+    seed: request.seed,
+    version: made.version,
+    table: made.table.name,
+    tableDigest: made.table.digest,
+    wordingDigest: made.wording,
+    level: request.level,
+    support: request.support,
+  };
 }
 
 function codesText(paper: Paper): string {

@@ -11,7 +11,12 @@ import type { PaperRecord } from './record.ts';
  * @returns the paper, and in words what differs from when it was first made (empty when nothing does: the bytes are the same)
  * @throws Fault `unknown-family`, `no-question`
  */
-export function paperOf(record: PaperRecord, tables: Tables, wording: Wording, version: string): { paper: Paper; differences: string[] } {
+export function paperOf(
+  record: PaperRecord,
+  tables: Tables,
+  wording: Wording,
+  version: string,
+): { paper: Paper; differences: string[] } {
   const now = provenance(tables, wording, version);
   const questions = record.questions.map(({ family, slot, variant, code, level, answering }) =>
     makeQuestion(familyOf(family), { slot, variant, code }, { level, answering, units: record.request.units }, tables, wording),
@@ -24,7 +29,11 @@ export function paperOf(record: PaperRecord, tables: Tables, wording: Wording, v
 function differencesBetween(then: Provenance, now: Provenance): string[] {
   return [
     ...(then.version === now.version ? [] : [`this is version ${now.version}; the record was made with ${then.version}`]),
-    ...(then.table.digest === now.table.digest ? [] : [`the table in force is ${now.table.name} (${now.table.digest}); the record was made with ${then.table.name} (${then.table.digest})`]),
+    ...(then.table.digest === now.table.digest
+      ? []
+      : [
+          `the table in force is ${now.table.name} (${now.table.digest}); the record was made with ${then.table.name} (${then.table.digest})`,
+        ]),
     ...(then.wording === now.wording ? [] : [`the wording in force is ${now.wording}; the record was made with ${then.wording}`]),
   ];
 }

@@ -17,11 +17,20 @@ export function questionSheet(paper: Paper, wording: Wording): Document {
   return {
     title: paper.title,
     language: 'en-GB',
-    subject: words.inline('subject').flatMap((inline) => (inline.kind === 'text' ? [inline.text] : [])).join(''),
+    subject: words
+      .inline('subject')
+      .flatMap((inline) => (inline.kind === 'text' ? [inline.text] : []))
+      .join(''),
     kind: 'sheet',
     foot: paper.title,
     blocks: [
-      { kind: 'head', title: paper.title, facts, cells: ['Name', 'Class', 'Date', `Marks / ${paper.marks}`], note: words.inline('note') },
+      {
+        kind: 'head',
+        title: paper.title,
+        facts,
+        cells: ['Name', 'Class', 'Date', `Marks / ${paper.marks}`],
+        note: words.inline('note'),
+      },
       ...paper.questions.map((question, at) => questionBlock(question, at + 1, paper.request.support, words)),
     ],
   };
@@ -60,11 +69,20 @@ function cautionBlocks(question: Question, words: Words): Block[] {
 }
 
 function partBlock(part: Part, letter: string | undefined, support: Support, words: Words): PartBlock {
-  const hints: Block[] = support === 'prompts' && part.hints.length > 0 ? part.hints.map((hint) => ({ kind: 'paragraph', weight: 'light', content: [...words.inline('hint'), ...hint] })) : [];
-  return { kind: 'part', ...(letter === undefined ? {} : { letter }), marks: partMarks(part), blocks: [{ kind: 'paragraph', content: part.prompt }, ...hints, ...answerBlocks(part)] };
+  const hints: Block[] =
+    support === 'prompts' && part.hints.length > 0
+      ? part.hints.map((hint) => ({ kind: 'paragraph', weight: 'light', content: [...words.inline('hint'), ...hint] }))
+      : [];
+  return {
+    kind: 'part',
+    ...(letter === undefined ? {} : { letter }),
+    marks: partMarks(part),
+    blocks: [{ kind: 'paragraph', content: part.prompt }, ...hints, ...answerBlocks(part)],
+  };
 }
 
 function answerBlocks(part: Part): Block[] {
-  if (part.options) return [{ kind: 'options', options: part.options.map(({ content }, at) => ({ letter: OPTION_LETTERS[at]!, content })) }];
+  if (part.options)
+    return [{ kind: 'options', options: part.options.map(({ content }, at) => ({ letter: OPTION_LETTERS[at]!, content })) }];
   return part.space.kind === 'none' ? [] : [{ kind: 'answer', space: part.space }];
 }

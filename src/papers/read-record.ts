@@ -70,7 +70,9 @@ function parse(text: string, file: string): unknown {
 function problemsIn(holder: unknown, fields: Readonly<Record<string, Shape>>, path: string): string[] {
   return Object.entries(fields).flatMap(([name, shape]) => {
     const value = name.split('.').reduce<unknown>((inner, key) => (isObject(inner) ? inner[key] : undefined), holder);
-    return hasShape(value, shape) ? [] : [`\`${path}${name}\`: expected ${WORDS[shape]}, found ${value === undefined ? 'nothing' : JSON.stringify(value)}`];
+    return hasShape(value, shape)
+      ? []
+      : [`\`${path}${name}\`: expected ${WORDS[shape]}, found ${value === undefined ? 'nothing' : JSON.stringify(value)}`];
   });
 }
 

@@ -12,7 +12,12 @@ export function reveals(paper: Paper, tables: Tables, words: Words): Block[] {
   paper.questions.forEach((question, at) => {
     for (const row of rowsOf(question)) {
       const part = question.steps.find(({ id }) => id === row.at)!.part;
-      const label = `${at + 1}${partLetter(question, question.parts.findIndex(({ id }) => id === part)) ?? ''}`;
+      const label = `${at + 1}${
+        partLetter(
+          question,
+          question.parts.findIndex(({ id }) => id === part),
+        ) ?? ''
+      }`;
       for (const id of [row.slip, ...row.aliases]) places.set(id, [...new Set([...(places.get(id) ?? []), label])]);
     }
   });

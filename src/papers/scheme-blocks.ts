@@ -36,7 +36,14 @@ function answersOf(question: Question, part: Part, values: Values, words: Words)
     const { least, most } = acceptedRange(question, id);
     if (least.equals(most)) return shown;
     const [from, to] = [showNumber(least, step.printed, value.signed), showNumber(most, step.printed, value.signed)];
-    return [...shown, text(' '), ...words.inline('accepted-range', { from: { kind: 'quantity', number: from, unit: '' }, to: { kind: 'quantity', number: to, unit: '' } })];
+    return [
+      ...shown,
+      text(' '),
+      ...words.inline('accepted-range', {
+        from: { kind: 'quantity', number: from, unit: '' },
+        to: { kind: 'quantity', number: to, unit: '' },
+      }),
+    ];
   });
 }
 
@@ -57,11 +64,32 @@ function seenIn(question: Question, part: Part, row: Row, words: Words): SchemeS
   if (!seen) return [];
   const from = question.steps.find(({ id }) => id === row.at)!.part;
   const earned = { earned: earnedIn(row, part), marks: partMarks(part) };
-  const wrote = joined(seen.map(({ content }) => content), '; ');
+  const wrote = joined(
+    seen.map(({ content }) => content),
+    '; ',
+  );
   if (from !== part.id) {
-    const letter = partLetter(question, question.parts.findIndex(({ id }) => id === from)) ?? '';
-    return [{ wrote, happened: words.inline('carried-from', { letter }), earns: words.inline('earns', { ...earned, onward: '', goesOn: false }) }];
+    const letter =
+      partLetter(
+        question,
+        question.parts.findIndex(({ id }) => id === from),
+      ) ?? '';
+    return [
+      {
+        wrote,
+        happened: words.inline('carried-from', { letter }),
+        earns: words.inline('earns', { ...earned, onward: '', goesOn: false }),
+      },
+    ];
   }
-  const onward = question.parts.filter(({ id }) => id !== part.id && row.seen.has(id)).map((each) => partLetter(question, question.parts.indexOf(each))!);
-  return [{ wrote, happened: row.happened, earns: words.inline('earns', { ...earned, onward: onward.join(', '), goesOn: onward.length > 0 }) }];
+  const onward = question.parts
+    .filter(({ id }) => id !== part.id && row.seen.has(id))
+    .map((each) => partLetter(question, question.parts.indexOf(each))!);
+  return [
+    {
+      wrote,
+      happened: row.happened,
+      earns: words.inline('earns', { ...earned, onward: onward.join(', '), goesOn: onward.length > 0 }),
+    },
+  ];
 }

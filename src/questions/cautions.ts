@@ -19,7 +19,14 @@ export function cautionsFor(handled: readonly Handled[], tables: Tables): Cautio
   const rows = handled.map((each) => tables.hazards.find((hazard) => matches(hazard, each)));
   if (rows.some((row) => row === undefined)) return undefined;
   const found = new Map(rows.flatMap((row) => (row ? [[row.substance + row.form, row] as const] : [])));
-  return [...found.values()].map(({ substance, caution, signal, statements, source, fromMemory }) => ({ substance, caution, signal, statements, source, fromMemory }));
+  return [...found.values()].map(({ substance, caution, signal, statements, source, fromMemory }) => ({
+    substance,
+    caution,
+    signal,
+    statements,
+    source,
+    fromMemory,
+  }));
 }
 
 function matches(hazard: Hazard, { key, form, concentration }: Handled): boolean {

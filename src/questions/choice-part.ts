@@ -2,8 +2,8 @@ import type { Inline } from '../document/inline.ts';
 import type { Words } from '../document/words.ts';
 import { valuePoint } from './point.ts';
 import type { ChoiceOption, Item, Part, PartId, Row, Step } from './question.ts';
-import { sameValue } from './same-value.ts';
 import { rowsOf } from './rows.ts';
+import { sameValue } from './same-value.ts';
 import { showValue } from './show-value.ts';
 import { solve } from './solve.ts';
 
@@ -38,7 +38,12 @@ export function drawnChoice(spec: ChoiceSpec): (item: Omit<Item, 'parts' | 'asks
   return (item) => {
     const whole: Item = { ...item, parts: [part], asks: [] };
     const right = solve(whole).get(spec.step.id)!;
-    const key: ChoiceOption = { value: right, content: showValue(right, spec.step.printed, spec.step.id), aliases: [], feedback: '' };
+    const key: ChoiceOption = {
+      value: right,
+      content: showValue(right, spec.step.printed, spec.step.id),
+      aliases: [],
+      feedback: '',
+    };
     return { ...part, options: inOrder([key, ...wrongOptions(rowsOf(whole), spec, key)]) };
   };
 }
@@ -55,5 +60,7 @@ function wrongOptions(rows: readonly Row[], { step, part, most }: ChoiceSpec, ke
 }
 
 function inOrder(options: readonly ChoiceOption[]): ChoiceOption[] {
-  return [...options].sort((a, b) => (a.value.kind === 'number' && b.value.kind === 'number' ? a.value.value.compare(b.value.value) : 0));
+  return [...options].sort((a, b) =>
+    a.value.kind === 'number' && b.value.kind === 'number' ? a.value.value.compare(b.value.value) : 0,
+  );
 }

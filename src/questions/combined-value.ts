@@ -6,7 +6,12 @@ import { bareEquation } from './without-states.ts';
 
 /** The overall equation of two couples, without states, with the couples named for the gate's second method. */
 export function combinedValue(reduced: Couple, oxidised: Couple): Value {
-  return { kind: 'equation', equation: bareEquation(combine(reduced.half, oxidised.half).equation), arrow: 'forward', couples: [reduced.id, oxidised.id] };
+  return {
+    kind: 'equation',
+    equation: bareEquation(combine(reduced.half, oxidised.half).equation),
+    arrow: 'forward',
+    couples: [reduced.id, oxidised.id],
+  };
 }
 
 /** A wrong equation as a value. */

@@ -53,15 +53,25 @@ export function printExpression(expression: Expression, show: (id: NodeId) => st
   if (expression.op === 'over') {
     return [{ kind: 'fraction', above: printExpression(expression.left, show), below: printExpression(expression.right, show) }];
   }
-  return [...operand(expression.left, expression.op, 'left', show), text(SIGNS[expression.op]), ...operand(expression.right, expression.op, 'right', show)];
+  return [
+    ...operand(expression.left, expression.op, 'left', show),
+    text(SIGNS[expression.op]),
+    ...operand(expression.right, expression.op, 'right', show),
+  ];
 }
 
-function operand(inner: Expression, outer: 'plus' | 'minus' | 'times', side: 'left' | 'right', show: (id: NodeId) => string): Inline[] {
+function operand(
+  inner: Expression,
+  outer: 'plus' | 'minus' | 'times',
+  side: 'left' | 'right',
+  show: (id: NodeId) => string,
+): Inline[] {
   const printed = printExpression(inner, show);
   const isSum = inner.op === 'plus' || inner.op === 'minus';
   const first = printed[0];
   const startsNegative = first?.kind === 'text' && first.text.startsWith('\u2212');
-  const bracket = (isSum && (outer === 'times' || (outer === 'minus' && side === 'right'))) || (startsNegative && side === 'right');
+  const bracket =
+    (isSum && (outer === 'times' || (outer === 'minus' && side === 'right'))) || (startsNegative && side === 'right');
   return bracket ? [text('('), ...printed, text(')')] : printed;
 }
 

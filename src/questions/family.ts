@@ -1,6 +1,6 @@
-import type { Draws } from '../random/draws.ts';
-import type { Tables } from '../potentials/tables.ts';
 import type { Words } from '../document/words.ts';
+import type { Tables } from '../potentials/tables.ts';
+import type { Draws } from '../random/draws.ts';
 import type { Answering, Item, Level, MisconceptionId, Units } from './question.ts';
 
 /** What is asked of a family. Support is not here: it is a way of presenting a finished question. */

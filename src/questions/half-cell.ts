@@ -22,7 +22,9 @@ export function halfCellKind(couple: Couple, tables: Tables): HalfCellKind | und
 /** Dissolved species of a half-cell's solution, those of the couple first; water is not named. */
 export function dissolved(couple: Couple, tables: Tables): Formula[] {
   const all = [...couple.half.left, ...couple.half.right].map(({ formula }) => formula);
-  return all.filter((formula) => !isElectron(formula) && keyOf(formula) !== 'H2O' && tables.speciesOf(keyOf(formula)).role === 'solution');
+  return all.filter(
+    (formula) => !isElectron(formula) && keyOf(formula) !== 'H2O' && tables.speciesOf(keyOf(formula)).role === 'solution',
+  );
 }
 
 /** The gas or the metal of a half-cell. */

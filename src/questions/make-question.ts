@@ -41,5 +41,8 @@ export function makeQuestion(family: Family, slot: Slot, ask: Ask, tables: Table
     last = failures[0]!;
   }
   const why = last ? `the last draw broke the rule ${last.rule}: ${last.problem}` : 'no draw gave chemistry that fits';
-  throw new Fault('no-question', `\`${family.id}\` at level ${ask.level} makes no question from code ${slot.code} with this table; ${why}`);
+  throw new Fault(
+    'no-question',
+    `\`${family.id}\` at level ${ask.level} makes no question from code ${slot.code} with this table; ${why}`,
+  );
 }

@@ -45,6 +45,9 @@ export function numberStep(spec: NumberStep): Step {
 }
 
 /** The value a number step gives for another expression: for slips. */
-export function numberValue(value: ReturnType<typeof evaluate>, spec: { readonly unit: string; readonly signed?: boolean }): Value {
+export function numberValue(
+  value: ReturnType<typeof evaluate>,
+  spec: { readonly unit: string; readonly signed?: boolean },
+): Value {
   return { kind: 'number', value, unit: spec.unit, ...(spec.signed ? { signed: true } : {}) };
 }

@@ -17,12 +17,16 @@ export function rowsOf(item: Item): Row[] {
     const values = solve(item, 'full', slip);
     const changed = item.steps.filter((step) => differs(step, right, values));
     if (!changed.some(({ id }) => id === slip.at)) continue;
-    const twin = rows.find(({ row, values: other }) => row.at === slip.at && item.steps.every((step) => !differs(step, other, values)));
+    const twin = rows.find(
+      ({ row, values: other }) => row.at === slip.at && item.steps.every((step) => !differs(step, other, values)),
+    );
     if (twin) {
       twin.row = { ...twin.row, aliases: [...twin.row.aliases, slip.id] };
       continue;
     }
-    rows.push({ row: rowOf(item, slip, changed, values), values });
+    const row = rowOf(item, slip, changed, values);
+    // What costs no mark and changes no answer (an equation on the way to a choice) is nothing to look out for.
+    if ([...row.earns.values()].includes(0)) rows.push({ row, values });
   }
   return rows.map(({ row }) => row);
 }
@@ -39,7 +43,15 @@ function rowOf(item: Item, slip: Slip, changed: readonly Step[], values: Values)
       return shown.length > 0 ? [[part.id, shown] as const] : [];
     }),
   );
-  return { slip: slip.id, aliases: [], at: slip.at, happened: slip.happened, feedback: slip.feedback, seen, earns: earnings(item, slip.at, changedIds) };
+  return {
+    slip: slip.id,
+    aliases: [],
+    at: slip.at,
+    happened: slip.happened,
+    feedback: slip.feedback,
+    seen,
+    earns: earnings(item, slip.at, changedIds),
+  };
 }
 
 /** What stands in a part of a pupil's answer: its answers where they differ, or else the steps on the way. */

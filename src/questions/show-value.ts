@@ -1,7 +1,7 @@
 import type { Inline } from '../document/inline.ts';
 import { decimalAt, decimalWithFigures } from '../exact/decimal.ts';
 import { printNumber } from '../exact/print-number.ts';
-import { Rational } from '../exact/rational.ts';
+import type { Rational } from '../exact/rational.ts';
 import { type Rounding, round } from '../exact/rounding.ts';
 import type { Value } from './value.ts';
 

@@ -12,7 +12,9 @@ export type Carrying = 'full' | 'printed' | ((step: Step) => Rounding);
  */
 export function solve(item: Pick<Item, 'data' | 'steps' | 'parts'>, carrying: Carrying = 'full', slip?: Slip): Values {
   const values = new Map<NodeId, Value>(item.data.map(({ id, value, printed }) => [id, roundValue(value, printed)]));
-  const restarts = new Map(item.parts.flatMap(({ id, restart }) => (restart ? [[restart.step, { part: id, shown: restart.shown }] as const] : [])));
+  const restarts = new Map(
+    item.parts.flatMap(({ id, restart }) => (restart ? [[restart.step, { part: id, shown: restart.shown }] as const] : [])),
+  );
   for (const step of item.steps) {
     const seen = restarts.size === 0 ? values : withRestarts(values, restarts, step);
     const value = slip?.at === step.id ? slip.work(seen) : step.work(seen);

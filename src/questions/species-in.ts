@@ -1,7 +1,7 @@
 import type { SpeciesKey } from '../chemistry/formula.ts';
 import { keyOf } from '../chemistry/write-formula.ts';
-import type { Item } from './question.ts';
 import { inlinesIn } from './gate/inlines-of.ts';
+import type { Item } from './question.ts';
 import { solve } from './solve.ts';
 import type { Value } from './value.ts';
 

@@ -13,6 +13,12 @@ export function keyAt(values: Values, id: NodeId): string {
 }
 
 /** A step that gives something other than a number: an equation, a species, a statement. */
-export function plainStep(id: NodeId, part: PartId, needs: readonly NodeId[], principle: string, work: (values: Values) => Value): Step {
+export function plainStep(
+  id: NodeId,
+  part: PartId,
+  needs: readonly NodeId[],
+  principle: string,
+  work: (values: Values) => Value,
+): Step {
   return { id, part, needs, principle, work, printed: 'exact' };
 }

@@ -1,11 +1,20 @@
 import type { Equation, HalfEquation } from '../chemistry/equation.ts';
 import { isElectron } from '../chemistry/formula-parts.ts';
-import { Rational } from '../exact/rational.ts';
 import { addEquations, cancelEquation, reverseEquation, scaleEquation } from '../chemistry/terms.ts';
+import { Rational } from '../exact/rational.ts';
 
 /** Both half-equations added by given factors with the electrons simply left out: what a pupil writes who does not match them. */
-export function sumWithoutElectrons(reduction: HalfEquation, oxidation: HalfEquation, timesReduction: Rational, timesOxidation: Rational, cancel = true): Equation {
-  const sum = addEquations(scaleEquation(dropElectrons(reduction), timesReduction), reverseEquation(scaleEquation(dropElectrons(oxidation), timesOxidation)));
+export function sumWithoutElectrons(
+  reduction: HalfEquation,
+  oxidation: HalfEquation,
+  timesReduction: Rational,
+  timesOxidation: Rational,
+  cancel = true,
+): Equation {
+  const sum = addEquations(
+    scaleEquation(dropElectrons(reduction), timesReduction),
+    reverseEquation(scaleEquation(dropElectrons(oxidation), timesOxidation)),
+  );
   return cancel ? cancelEquation(sum) : sum;
 }
 

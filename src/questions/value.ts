@@ -7,7 +7,12 @@ import type { Rational } from '../exact/rational.ts';
 export type Value =
   | { readonly kind: 'number'; readonly value: Rational; readonly unit: string; readonly signed?: boolean }
   /** `couples`: ids of the couple reduced and of the couple oxidised, for the gate's second method; half-equations have none */
-  | { readonly kind: 'equation'; readonly equation: Equation; readonly arrow: Arrow; readonly couples?: readonly [string, string] }
+  | {
+      readonly kind: 'equation';
+      readonly equation: Equation;
+      readonly arrow: Arrow;
+      readonly couples?: readonly [string, string];
+    }
   | { readonly kind: 'species'; readonly formula: Formula }
   /** a ratio of amounts: `5 : 1` of the two species */
   | { readonly kind: 'ratio'; readonly left: Rational; readonly right: Rational; readonly of: readonly [Formula, Formula] }

@@ -9,11 +9,11 @@ import type { Ask } from '../family.ts';
 import { numberStep } from '../number-step.ts';
 import { potentialTable } from '../potential-table.ts';
 import type { Datum, Item, Step } from '../question.ts';
-import { cellOf } from './cell-emf-cell.ts';
 import type { CellDraw } from './cell-emf.ts';
+import { cellOf } from './cell-emf-cell.ts';
+import { type CellFacts, cellFacts } from './cell-emf-facts.ts';
 import { cellParts } from './cell-emf-parts.ts';
 import { cellSlips, emfSlips } from './cell-emf-slips.ts';
-import { type CellFacts, cellFacts } from './cell-emf-facts.ts';
 import { cellSteps } from './cell-emf-steps.ts';
 
 /** Builds the item of a cell: data, steps, parts and slips. */
@@ -88,7 +88,11 @@ function features({ positive, negative }: CellFacts, drawn: CellDraw, ask: Ask):
   return {
     answering: ask.answering,
     acid: hasAcid ? 'acid' : 'none',
-    'electron ratio': taken.equals(given) ? 'equal' : taken.over(given).isInteger() || given.over(taken).isInteger() ? 'multiple' : 'awkward',
+    'electron ratio': taken.equals(given)
+      ? 'equal'
+      : taken.over(given).isInteger() || given.over(taken).isInteger()
+        ? 'multiple'
+        : 'awkward',
     signs: `${positive.couple.printed.value.sign()} ${negative.couple.printed.value.sign()}`,
     decoy: drawn.decoy ? 'yes' : 'no',
     'ions in the bridge': ask.level === 'stretch' ? 'asked' : 'not asked',

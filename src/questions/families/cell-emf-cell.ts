@@ -16,8 +16,14 @@ export interface CellContents {
 export function cellOf(couple: Couple, tables: Tables): CellContents | undefined {
   const kind = halfCellKind(couple, tables);
   if (!kind) return undefined;
-  const ions: Inline[] = joined(dissolved(couple, tables).map((formula) => [species(bare(formula))]), ', ', ' and ');
+  const ions: Inline[] = joined(
+    dissolved(couple, tables).map((formula) => [species(bare(formula))]),
+    ', ',
+    ' and ',
+  );
   const name = undissolved(couple, tables) ?? '';
   if (kind === 'metal') return { section: 'contents-metal', context: { metal: name, ions } };
-  return kind === 'gas' ? { section: 'contents-gas', context: { gas: name, ions } } : { section: 'contents-platinum', context: { ions } };
+  return kind === 'gas'
+    ? { section: 'contents-gas', context: { gas: name, ions } }
+    : { section: 'contents-platinum', context: { ions } };
 }

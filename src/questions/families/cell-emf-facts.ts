@@ -26,7 +26,12 @@ export interface CellFacts {
 
 /** Labels A, B and, for a decoy, C. The decoy stands last so that the joined ones are read first. */
 export function cellFacts({ first, second, decoy }: CellDraw): CellFacts {
-  const onPage = (label: string, couple: Couple): CellOnPage => ({ label, name: `half-cell ${label}`, couple, datum: `E:${label}` });
+  const onPage = (label: string, couple: Couple): CellOnPage => ({
+    label,
+    name: `half-cell ${label}`,
+    couple,
+    datum: `E:${label}`,
+  });
   const cells = [onPage('A', first), onPage('B', second)] as const;
   const [a, b] = cells;
   const third = decoy ? onPage('C', decoy) : undefined;

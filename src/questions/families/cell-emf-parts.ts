@@ -3,8 +3,8 @@ import type { Words } from '../../document/words.ts';
 import type { Ask } from '../family.ts';
 import { statementPoint, valuePoint } from '../point.ts';
 import type { Part } from '../question.ts';
-import { runContext } from './cell-emf-steps.ts';
 import type { CellFacts } from './cell-emf-facts.ts';
+import { runContext } from './cell-emf-steps.ts';
 
 /** The written parts, least demanding first. */
 export function cellParts(facts: CellFacts, words: Words, ask: Ask): Part[] {
@@ -19,7 +19,14 @@ export function cellParts(facts: CellFacts, words: Words, ask: Ask): Part[] {
     prompt: words.inline('emf', labels),
     hints: [words.inline('emf-hint')],
     space: { kind: 'working', marks: 1, symbol: [symbol('E°cell')], unit: 'V' },
-    points: [valuePoint({ step: 'emf', earns: words.inline('point-emf'), also: [words.inline('sign-optional')], refuse: [words.inline('refuse-negative')] })],
+    points: [
+      valuePoint({
+        step: 'emf',
+        earns: words.inline('point-emf'),
+        also: [words.inline('sign-optional')],
+        refuse: [words.inline('refuse-negative')],
+      }),
+    ],
     answers: ['emf'],
   };
   const equation: Part = {
@@ -53,7 +60,12 @@ export function cellParts(facts: CellFacts, words: Words, ask: Ask): Part[] {
     hints: [words.inline('electrons-hint')],
     space: { kind: 'lines', count: 4 },
     points: [
-      statementPoint({ step: 'flow', earns: words.inline('point-flow', context), also: [words.inline('also-flow')], carries: true }),
+      statementPoint({
+        step: 'flow',
+        earns: words.inline('point-flow', context),
+        also: [words.inline('also-flow')],
+        carries: true,
+      }),
       statementPoint({ step: 'why', earns: words.inline('point-why', context), refuse: [words.inline('refuse-why')] }),
     ],
     answers: ['flow', 'why'],
@@ -71,7 +83,9 @@ function bridgePart({ labels, negative, positive }: CellFacts, words: Words): Pa
     prompt: words.inline('bridge', labels),
     hints: [words.inline('bridge-hint')],
     space: { kind: 'lines', count: 1 },
-    points: [statementPoint({ step: 'bridge', earns: words.inline('point-bridge', runContext(negative, positive)), carries: true })],
+    points: [
+      statementPoint({ step: 'bridge', earns: words.inline('point-bridge', runContext(negative, positive)), carries: true }),
+    ],
     answers: ['bridge'],
   };
 }

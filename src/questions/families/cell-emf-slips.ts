@@ -1,6 +1,7 @@
+import { combine } from '../../chemistry/combine.ts';
 import { coefficientOf } from '../../chemistry/terms.ts';
 import type { Words } from '../../document/words.ts';
-import { Rational } from '../../exact/rational.ts';
+import type { Rational } from '../../exact/rational.ts';
 import type { Tables } from '../../potentials/tables.ts';
 import { wrongEquation } from '../combined-value.ts';
 import type { Ask } from '../family.ts';
@@ -11,9 +12,8 @@ import { slipMaker } from '../slip.ts';
 import { wordsValue } from '../statement-step.ts';
 import { addedUnscaled, scaledByOwn, sumWithoutElectrons } from '../unscaled-sum.ts';
 import type { Values } from '../value.ts';
-import { directionValue, runContext, runs } from './cell-emf-steps.ts';
 import type { CellFacts } from './cell-emf-facts.ts';
-import { combine } from '../../chemistry/combine.ts';
+import { directionValue, runContext, runs } from './cell-emf-steps.ts';
 
 /** Slips at the e.m.f.: also the wrong options when it is asked as a choice. */
 export function emfSlips({ positive, negative }: CellFacts, tables: Tables, words: Words): Slip[] {
@@ -52,23 +52,28 @@ export function cellSlips(facts: CellFacts, tables: Tables, words: Words, ask: A
       (values) => {
         const { oxidised, reduced } = runs(values, facts);
         const { timesReduction, timesOxidation } = combine(reduced.couple.half, oxidised.couple.half);
-        return wrongEquation(sumWithoutElectrons(reduced.couple.half, oxidised.couple.half, timesReduction, timesOxidation, false));
+        return wrongEquation(
+          sumWithoutElectrons(reduced.couple.half, oxidised.couple.half, timesReduction, timesOxidation, false),
+        );
       },
       () => bothHold(facts, 'H^+') || bothHold(facts, 'H2O'),
     ),
     slip('EP-ELECTRONS-IN-SOLUTION', 'flow', () => wordsValue('through the bridge', words.inline('answer-flow-bridge'))),
     ...(ask.level === 'stretch'
-      ? [slip('EP-BRIDGE-DIRECTION', 'bridge', (values: Values) => {
-          const { oxidised, reduced } = runs(values, facts);
-          return wordsValue(`answer-bridge ${reduced.label}`, words.inline('answer-bridge', runContext(reduced, oxidised)));
-        })]
+      ? [
+          slip('EP-BRIDGE-DIRECTION', 'bridge', (values: Values) => {
+            const { oxidised, reduced } = runs(values, facts);
+            return wordsValue(`answer-bridge ${reduced.label}`, words.inline('answer-bridge', runContext(reduced, oxidised)));
+          }),
+        ]
       : []),
   ];
 }
 
 /** True when a species stands on the same side of both half-equations, so that some of it cancels in the sum. */
 function bothHold({ positive, negative }: CellFacts, key: string): boolean {
-  const holds = ({ couple }: CellFacts['positive']) => [couple.half.left, couple.half.right].map((side) => !coefficientOf(side, key).isZero());
+  const holds = ({ couple }: CellFacts['positive']) =>
+    [couple.half.left, couple.half.right].map((side) => !coefficientOf(side, key).isZero());
   const [one, other] = [holds(positive), holds(negative)];
   return one.some((stands, side) => stands && other[side]);
 }

@@ -1,4 +1,4 @@
-import { species, quantity } from '../../document/inlines.ts';
+import { quantity, species } from '../../document/inlines.ts';
 import type { Words, WordsContext } from '../../document/words.ts';
 import { printDecimal } from '../../exact/decimal.ts';
 import { combinedValue } from '../combined-value.ts';
@@ -39,19 +39,38 @@ export function cellSteps(facts: CellFacts, words: Words, ask: Ask): Step[] {
     const { oxidised, reduced } = runs(values, facts);
     return wordsValue(`${section} ${oxidised.label}`, words.inline(section, runContext(oxidised, reduced)));
   };
-  const why = (values: Values) => (runs(values, facts).oxidised === facts.negative ? told('answer-why')(values) : told('answer-why-reversed')(values));
+  const why = (values: Values) =>
+    runs(values, facts).oxidised === facts.negative ? told('answer-why')(values) : told('answer-why-reversed')(values);
   return [
-    plainStep('direction', 'b', facts.cells.map(({ datum }) => datum), 'the half-cell with the less positive potential is oxidised', () =>
-      directionValue(facts.negative, facts.positive, words),
+    plainStep(
+      'direction',
+      'b',
+      facts.cells.map(({ datum }) => datum),
+      'the half-cell with the less positive potential is oxidised',
+      () => directionValue(facts.negative, facts.positive, words),
     ),
     plainStep('equation', 'b', ['direction'], 'electrons given equal electrons taken', (values) => {
       const { oxidised, reduced } = runs(values, facts);
       return combinedValue(reduced.couple, oxidised.couple);
     }),
-    plainStep('flow', 'c', ['direction'], 'electrons leave the electrode where oxidation happens and pass through the wire', told('answer-flow')),
+    plainStep(
+      'flow',
+      'c',
+      ['direction'],
+      'electrons leave the electrode where oxidation happens and pass through the wire',
+      told('answer-flow'),
+    ),
     plainStep('why', 'c', ['direction'], 'a less positive potential means electrons are given up more readily', why),
     ...(ask.level === 'stretch'
-      ? [plainStep('bridge', 'd', ['direction'], 'positive ions move to the solution where reduction happens', told('answer-bridge'))]
+      ? [
+          plainStep(
+            'bridge',
+            'd',
+            ['direction'],
+            'positive ions move to the solution where reduction happens',
+            told('answer-bridge'),
+          ),
+        ]
       : []),
   ];
 }

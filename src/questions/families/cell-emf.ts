@@ -56,7 +56,10 @@ function draw(draws: Draws, tables: Tables, { level, answering }: Ask): CellDraw
 }
 
 function canBeSetUp(couple: Couple, tables: Tables): boolean {
-  const safe = inUse(couple) && (couple.medium === 'neutral' || couple.medium === 'acid') && !NOT_SET_UP.some((key) => key === couple.oxidisedKey || key === couple.reducedKey);
+  const safe =
+    inUse(couple) &&
+    (couple.medium === 'neutral' || couple.medium === 'acid') &&
+    !NOT_SET_UP.some((key) => key === couple.oxidisedKey || key === couple.reducedKey);
   return safe && cellOf(couple, tables) !== undefined;
 }
 

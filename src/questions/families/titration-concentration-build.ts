@@ -53,12 +53,23 @@ export function buildTitration(drawn: TitrationDraw, tables: Tables, ask: Ask, w
 
 /** The concentration alone, as three options; the steps before it are worked but carry no marks. */
 function choiceItem(titration: Titration, item: Omit<Item, 'parts' | 'asks'>, words: Words, key: string): Item {
-  const wanted = new Set(['amount', 'reaction', 'equation', 'ratio', 'found-coefficient', 'known-coefficient', 'found-amount', 'concentration']);
+  const wanted = new Set([
+    'amount',
+    'reaction',
+    'equation',
+    'ratio',
+    'found-coefficient',
+    'known-coefficient',
+    'found-amount',
+    'concentration',
+  ]);
   const steps = item.steps.filter(({ id }) => wanted.has(id)).map((step) => ({ ...step, part: 'a' }));
   const slips = item.slips.filter(({ at }) => wanted.has(at));
   const whole = { ...item, steps, slips };
   const step = steps.find(({ id }) => id === 'concentration')!;
-  const part = drawnChoice({ part: 'a', step, prompt: words.inline('choice', titration.context), words, most: 3, maths: 1 })(whole);
+  const part = drawnChoice({ part: 'a', step, prompt: words.inline('choice', titration.context), words, most: 3, maths: 1 })(
+    whole,
+  );
   return { ...whole, parts: [{ ...part, practical: 1 }], asks: [`eq:${key}`, `ratio:${key}`] };
 }
 
@@ -105,8 +116,15 @@ function titrationOf(drawn: TitrationDraw, tables: Tables, ask: Ask): Titration 
 
 function stemOf(titration: Titration, tables: Tables, words: Words): Block[] {
   const { concentration, titre, portion, dilution, units, sides, context, ask, known } = titration;
-  const row = (section: string, value: Decimal, unit: string, id: string): Inline[][] => [words.inline(section, { ...context, ...rowContext }), [quantity(printNumber(value), unit, id)]];
-  const rowContext = { species: inPlural(known.key, tables), formula: species(known.reacts), solution: known === sides.titrant ? context.titrant : context.analyte };
+  const row = (section: string, value: Decimal, unit: string, id: string): Inline[][] => [
+    words.inline(section, { ...context, ...rowContext }),
+    [quantity(printNumber(value), unit, id)],
+  ];
+  const rowContext = {
+    species: inPlural(known.key, tables),
+    formula: species(known.reacts),
+    solution: known === sides.titrant ? context.titrant : context.analyte,
+  };
   const readings: Block = {
     kind: 'table',
     summary: 'Readings of the titration',
@@ -119,7 +137,11 @@ function stemOf(titration: Titration, tables: Tables, words: Words): Block[] {
     rowHeaders: true,
     align: ['start', 'end'],
   };
-  const halves = [sides.reductant.couple, sides.oxidant.couple].map((couple) => ({ couple, before: [], datum: `E:${couple.id}` }));
+  const halves = [sides.reductant.couple, sides.oxidant.couple].map((couple) => ({
+    couple,
+    before: [],
+    datum: `E:${couple.id}`,
+  }));
   return [
     ...words.blocks(dilution ? 'stem-diluted' : 'stem', context),
     ...(ask.level === 'core' ? [] : words.blocks('changes', { ...context, ...changes(sides) })),
@@ -128,7 +150,12 @@ function stemOf(titration: Titration, tables: Tables, words: Words): Block[] {
 }
 
 function changes({ titrant, analyte }: Sides): WordsContext {
-  return { titrantFrom: species(titrant.reacts), titrantTo: species(titrant.product), analyteFrom: species(analyte.reacts), analyteTo: species(analyte.product) };
+  return {
+    titrantFrom: species(titrant.reacts),
+    titrantTo: species(titrant.product),
+    analyteFrom: species(analyte.reacts),
+    analyteTo: species(analyte.product),
+  };
 }
 
 function featuresOf({ ask, sides, dilution, unknown, explainsEnd, system }: Titration): Record<string, string> {

@@ -15,7 +15,12 @@ export function titrationData({ concentration, titre, portion, dilution, system,
     datum('c', 'concentration of the known solution', concentration, units.concentration),
     datum('portion', 'volume pipetted', portion, units.volume),
     datum('titre', 'mean titre', titre, units.volume),
-    ...(dilution ? [datum('sample', 'volume of stock taken', dilution.sample, units.volume), datum('flask', 'volume of the flask', dilution.flask, units.volume)] : []),
+    ...(dilution
+      ? [
+          datum('sample', 'volume of stock taken', dilution.sample, units.volume),
+          datum('flask', 'volume of the flask', dilution.flask, units.volume),
+        ]
+      : []),
     ...(system.acid ? [datum('acid', 'volume of acid added', acid, units.volume, true)] : []),
   ];
 }

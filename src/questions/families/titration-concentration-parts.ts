@@ -1,21 +1,25 @@
 import { quantity, species, text } from '../../document/inlines.ts';
 import type { Words, WordsContext } from '../../document/words.ts';
 import { printNumber } from '../../exact/print-number.ts';
+import { numberOf } from '../number-of.ts';
 import { methodPoint, statementPoint, valuePoint } from '../point.ts';
 import type { Part, Point } from '../question.ts';
 import { showNumber } from '../show-value.ts';
-import type { Titration } from './titration-concentration-build.ts';
-import { lastStep, symbolOf } from './titration-concentration-steps.ts';
-import { numberOf } from '../number-of.ts';
 import { solve } from '../solve.ts';
-import { titrationSteps } from './titration-concentration-steps.ts';
-import { titrationData } from './titration-concentration-data.ts';
 import type { Values } from '../value.ts';
+import type { Titration } from './titration-concentration-build.ts';
+import { titrationData } from './titration-concentration-data.ts';
+import { lastStep, symbolOf, titrationSteps } from './titration-concentration-steps.ts';
 
 /** The written parts: amount, equation, concentration, end point. */
 export function titrationParts(titration: Titration, words: Words): Part[] {
   const values = solve({ data: titrationData(titration), steps: titrationSteps(titration, words), parts: [] }, 'printed');
-  return [amountPart(titration, words, values), equationPart(titration, words), concentrationPart(titration, words, values), endPart(titration, words)];
+  return [
+    amountPart(titration, words, values),
+    equationPart(titration, words),
+    concentrationPart(titration, words, values),
+    endPart(titration, words),
+  ];
 }
 
 function amountPart(titration: Titration, words: Words, values: Values): Part {
@@ -34,7 +38,9 @@ function amountPart(titration: Titration, words: Words, values: Values): Part {
       valuePoint({
         step: 'amount',
         earns: words.inline('point-amount', { shown, litre: quantity('', units.volume === 'mL' ? 'L' : 'dm^3') }),
-        also: [words.inline('also-three-figures', { rounded: quantity(showNumber(numberOf(values, 'amount'), { sf: 3 }), 'mol') })],
+        also: [
+          words.inline('also-three-figures', { rounded: quantity(showNumber(numberOf(values, 'amount'), { sf: 3 }), 'mol') }),
+        ],
         refuse: [words.inline('refuse-amount', { volume: quantity('', units.volume) })],
       }),
     ],
@@ -54,7 +60,12 @@ function equationPart({ context, system, ask }: Titration, words: Words): Part {
     space: { kind: 'equation', arrow: 'forward', count: 1 },
     points: [
       methodPoint({ step: 'reaction', earns: words.inline('point-direction', context) }),
-      valuePoint({ step: 'equation', earns: words.inline('point-equation'), refuse: [words.inline('refuse-electrons')], ignore: [words.inline('ignore-arrow')] }),
+      valuePoint({
+        step: 'equation',
+        earns: words.inline('point-equation'),
+        refuse: [words.inline('refuse-electrons')],
+        ignore: [words.inline('ignore-arrow')],
+      }),
     ],
     answers: ['equation'],
   };
@@ -71,7 +82,12 @@ function concentrationPart(titration: Titration, words: Words, values: Values): 
     practical: 1,
     prompt: words.inline(dilution ? 'concentration-stock' : 'concentration', context),
     hints: [words.inline(dilution ? 'concentration-hint-stock' : 'concentration-hint', context)],
-    space: { kind: 'working', marks: dilution ? 3 : 2, symbol: dilution ? [symbolOf('c', found), text(' in the stock')] : [symbolOf('c', found)], unit: units.concentration },
+    space: {
+      kind: 'working',
+      marks: dilution ? 3 : 2,
+      symbol: dilution ? [symbolOf('c', found), text(' in the stock')] : [symbolOf('c', found)],
+      unit: units.concentration,
+    },
     points: concentrationPoints(titration, words, values),
     answers: [last],
   };
@@ -90,8 +106,18 @@ function concentrationPoints(titration: Titration, words: Words, values: Values)
   const measured = words.inline(foundVolume === 'portion' ? 'measured-pipette' : 'measured-burette');
   const figures = [words.inline('also-figures')];
   return [
-    methodPoint({ step: 'ratio', earns: words.inline('point-ratio', context), also: [words.inline('also-ratio')], carries: true }),
-    valuePoint({ step: 'concentration', earns: words.inline('point-concentration', { ...context, measured }), ...(dilution ? {} : { also: figures }), carries: true }),
+    methodPoint({
+      step: 'ratio',
+      earns: words.inline('point-ratio', context),
+      also: [words.inline('also-ratio')],
+      carries: true,
+    }),
+    valuePoint({
+      step: 'concentration',
+      earns: words.inline('point-concentration', { ...context, measured }),
+      ...(dilution ? {} : { also: figures }),
+      carries: true,
+    }),
     ...(dilution
       ? [
           valuePoint({
@@ -113,7 +139,12 @@ function endPart({ system, explainsEnd, sides }: Titration, words: Words): Part 
   const base = { id: 'd', objective: 'application' as const, maths: 0, practical: 1 };
   if (explainsEnd) {
     const context = { titrant: species(sides.titrant.reacts), product: species(sides.titrant.product) };
-    const point = (which: string) => statementPoint({ step: `why-${which}`, earns: words.inline(`point-why-${which}`, context), refuse: [words.inline('refuse-why')] });
+    const point = (which: string) =>
+      statementPoint({
+        step: `why-${which}`,
+        earns: words.inline(`point-why-${which}`, context),
+        refuse: [words.inline('refuse-why')],
+      });
     return {
       ...base,
       command: 'Explain',

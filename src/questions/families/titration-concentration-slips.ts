@@ -20,7 +20,8 @@ const THOUSAND = number('1000');
 export function titrationSlips(titration: Titration, tables: Tables, words: Words): Slip[] {
   const { units, known, found } = titration;
   const slip = slipMaker(tables, words, { ...titration.context, volume: quantity('', units.volume) });
-  const computed = (unit: string, expression: Expression) => (values: Values) => numberValue(evaluate(expression, values), { unit });
+  const computed = (unit: string, expression: Expression) => (values: Values) =>
+    numberValue(evaluate(expression, values), { unit });
   const ratioOf = (left: Rational, right: Rational): Value => ({ kind: 'ratio', left, right, of: [found.reacts, known.reacts] });
   const amount = node('found-amount');
   const volume = node(titration.foundVolume);
@@ -33,13 +34,25 @@ export function titrationSlips(titration: Titration, tables: Tables, words: Word
       ? [
           slip('TI-FLASK-VOLUME', 'concentration', computed(units.concentration, over(times(amount, THOUSAND), node('flask')))),
           slip('TI-ALIQUOT-NOT-SCALED', 'stock', computed(units.concentration, node('concentration'))),
-          slip('TI-ALIQUOT-INVERTED', 'stock', computed(units.concentration, times(node('concentration'), over(node('sample'), node('flask'))))),
+          slip(
+            'TI-ALIQUOT-INVERTED',
+            'stock',
+            computed(units.concentration, times(node('concentration'), over(node('sample'), node('flask')))),
+          ),
         ]
       : []),
     ...(titration.system.acid && titration.foundVolume === 'portion'
-      ? [slip('TI-WATER-COUNTED', 'concentration', computed(units.concentration, over(times(amount, THOUSAND), plus(volume, node('acid')))))]
+      ? [
+          slip(
+            'TI-WATER-COUNTED',
+            'concentration',
+            computed(units.concentration, over(times(amount, THOUSAND), plus(volume, node('acid')))),
+          ),
+        ]
       : []),
-    ...(titration.explainsEnd ? [] : [slip('TI-ENDPOINT-REVERSED', 'end', () => endValue(titration.system.after, titration.system.before, words))]),
+    ...(titration.explainsEnd
+      ? []
+      : [slip('TI-ENDPOINT-REVERSED', 'end', () => endValue(titration.system.after, titration.system.before, words))]),
   ];
 }
 
@@ -54,7 +67,12 @@ function equationSlips({ sides }: Titration, slip: Maker): Slip[] {
     slip('HE-ADD-UNSCALED', 'equation', () => wrongEquation(addedUnscaled(reduction, oxidation))),
     slip('HE-SCALE-OWN', 'equation', () => wrongEquation(scaledByOwn(reduction, oxidation))),
     // One electron for each ethanedioate: as many of them as the oxidant takes electrons.
-    slip('TI-OXALATE-ONE-E', 'equation', () => wrongEquation(sumWithoutElectrons(reduction, oxidation, Rational.one, reduction.electrons)), () => hasCarbon),
+    slip(
+      'TI-OXALATE-ONE-E',
+      'equation',
+      () => wrongEquation(sumWithoutElectrons(reduction, oxidation, Rational.one, reduction.electrons)),
+      () => hasCarbon,
+    ),
     slip(
       'HE-H-NOT-CANCELLED',
       'equation',

@@ -8,10 +8,10 @@ import { Rational } from '../../exact/rational.ts';
 import type { Rounding } from '../../exact/rounding.ts';
 import { combinedValue } from '../combined-value.ts';
 import { type Expression, node, number, over, times } from '../expression.ts';
+import { valueOf } from '../number-of.ts';
 import { numberStep } from '../number-step.ts';
 import type { PartId, Step } from '../question.ts';
 import { plainStep, wordsValue } from '../statement-step.ts';
-import { valueOf } from '../number-of.ts';
 import type { NodeId, Value, Values } from '../value.ts';
 import type { Titration } from './titration-concentration-build.ts';
 import type { Side } from './titration-sides.ts';
@@ -21,11 +21,21 @@ export function titrationSteps(titration: Titration, words: Words): Step[] {
   const { sides, dilution, explainsEnd, known, found } = titration;
   return [
     amountStep(titration),
-    plainStep('reaction', 'b', [], 'which species react and what they turn into', () => wordsValue('reaction', words.inline('point-direction', titration.context))),
-    plainStep('equation', 'b', ['reaction'], 'electrons given equal electrons taken', () => combinedValue(sides.oxidant.couple, sides.reductant.couple)),
-    plainStep('ratio', 'c', ['equation'], 'the coefficients of the equation are the ratio of amounts', (values) => ratioValue(values, found, known)),
-    plainStep('found-coefficient', 'c', ['ratio'], 'how many of the unknown species', (values) => wholeValue(ratioAt(values).left)),
-    plainStep('known-coefficient', 'c', ['ratio'], 'how many of the known species', (values) => wholeValue(ratioAt(values).right)),
+    plainStep('reaction', 'b', [], 'which species react and what they turn into', () =>
+      wordsValue('reaction', words.inline('point-direction', titration.context)),
+    ),
+    plainStep('equation', 'b', ['reaction'], 'electrons given equal electrons taken', () =>
+      combinedValue(sides.oxidant.couple, sides.reductant.couple),
+    ),
+    plainStep('ratio', 'c', ['equation'], 'the coefficients of the equation are the ratio of amounts', (values) =>
+      ratioValue(values, found, known),
+    ),
+    plainStep('found-coefficient', 'c', ['ratio'], 'how many of the unknown species', (values) =>
+      wholeValue(ratioAt(values).left),
+    ),
+    plainStep('known-coefficient', 'c', ['ratio'], 'how many of the known species', (values) =>
+      wholeValue(ratioAt(values).right),
+    ),
     foundAmountStep(titration),
     concentrationStep(titration),
     ...(dilution ? [stockStep(titration)] : []),
@@ -116,7 +126,9 @@ function stockStep(titration: Titration): Step {
 }
 
 function endStep({ system }: Titration, words: Words): Step {
-  return plainStep('end', 'd', [], 'what is left over after one more drop gives the colour', () => endValue(system.before, system.after, words));
+  return plainStep('end', 'd', [], 'what is left over after one more drop gives the colour', () =>
+    endValue(system.before, system.after, words),
+  );
 }
 
 /** An end point as a value. */
@@ -127,8 +139,12 @@ export function endValue(before: string, after: string, words: Words): Value {
 function explainedEnd({ sides }: Titration, words: Words): Step[] {
   const context = { titrant: species(sides.titrant.reacts), product: species(sides.titrant.product) };
   return ['strong', 'drop'].map((which) =>
-    plainStep(`why-${which}`, 'd', [], 'a titrant shows its own end point when it is strongly coloured and its product is not', () =>
-      wordsValue(which, words.inline(`answer-why-${which}`, context)),
+    plainStep(
+      `why-${which}`,
+      'd',
+      [],
+      'a titrant shows its own end point when it is strongly coloured and its product is not',
+      () => wordsValue(which, words.inline(`answer-why-${which}`, context)),
     ),
   );
 }
@@ -155,4 +171,7 @@ function wholeValue(value: Rational): Value {
 }
 
 /** The step whose value is the answer of the concentration part. */
-export const lastStep = ({ dilution }: Titration): { readonly id: NodeId; readonly part: PartId } => ({ id: dilution ? 'stock' : 'concentration', part: 'c' });
+export const lastStep = ({ dilution }: Titration): { readonly id: NodeId; readonly part: PartId } => ({
+  id: dilution ? 'stock' : 'concentration',
+  part: 'c',
+});

@@ -64,7 +64,9 @@ function draw(draws: Draws, tables: Tables, { level, answering }: Ask): Titratio
     titre: draws.decimal('15.00', '35.00', '0.05', 2),
   } as const;
   const acid = parseDecimal(draws.pick(['15', '20', '30']));
-  const dilution = diluted ? { sample: parseDecimal(draws.pick(['10.0', '20.0', '25.0'])), flask: parseDecimal(draws.pick(['100.0', '250.0'])) } : undefined;
+  const dilution = diluted
+    ? { sample: parseDecimal(draws.pick(['10.0', '20.0', '25.0'])), flask: parseDecimal(draws.pick(['100.0', '250.0'])) }
+    : undefined;
   const hidden = hiddenConcentration(readings, sides);
   const stock = dilution ? hidden.times(dilution.flask.value).over(dilution.sample.value) : undefined;
   if (!isUsual(hidden, stock, limitsOf(sides[unknown].key))) return undefined;
@@ -93,7 +95,13 @@ function isUsual(hidden: Rational, stock: Rational | undefined, limits: ReturnTy
 }
 
 /** Cautions for both solutions and the acid at their concentrations; dilute sulfuric acid is taken as 1 mol dm⁻³. */
-function cautionsOf(system: TitrationSystem, sides: Sides, { unknown, concentration }: Readings, strongest: Rational, tables: Tables): Caution[] | undefined {
+function cautionsOf(
+  system: TitrationSystem,
+  sides: Sides,
+  { unknown, concentration }: Readings,
+  strongest: Rational,
+  tables: Tables,
+): Caution[] | undefined {
   const [known, found] = unknown === 'analyte' ? [sides.titrant, sides.analyte] : [sides.analyte, sides.titrant];
   return cautionsFor(
     [

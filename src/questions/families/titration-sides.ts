@@ -32,7 +32,24 @@ export function sidesOf(system: TitrationSystem, tables: Tables): Sides {
   const [higher, lower] = titrantOxidises ? [titrant, analyte] : [analyte, titrant];
   const combined = combine(higher.half, lower.half);
   const left = (key: SpeciesKey) => coefficientOf(combined.equation.left, key);
-  const oxidant: Side = { couple: higher, key: higher.oxidisedKey, reacts: bare(higher.oxidised), product: bare(higher.reduced), coefficient: left(higher.oxidisedKey) };
-  const reductant: Side = { couple: lower, key: lower.reducedKey, reacts: bare(lower.reduced), product: bare(lower.oxidised), coefficient: left(lower.reducedKey) };
-  return { oxidant, reductant, combined, ...(titrantOxidises ? { titrant: oxidant, analyte: reductant } : { titrant: reductant, analyte: oxidant }) };
+  const oxidant: Side = {
+    couple: higher,
+    key: higher.oxidisedKey,
+    reacts: bare(higher.oxidised),
+    product: bare(higher.reduced),
+    coefficient: left(higher.oxidisedKey),
+  };
+  const reductant: Side = {
+    couple: lower,
+    key: lower.reducedKey,
+    reacts: bare(lower.reduced),
+    product: bare(lower.oxidised),
+    coefficient: left(lower.reducedKey),
+  };
+  return {
+    oxidant,
+    reductant,
+    combined,
+    ...(titrantOxidises ? { titrant: oxidant, analyte: reductant } : { titrant: reductant, analyte: oxidant }),
+  };
 }

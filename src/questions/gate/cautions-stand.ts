@@ -8,7 +8,9 @@ export const cautionsStand: GateRule = {
     const practical = item.parts.some((part) => part.practical > 0);
     return [
       ...(practical && item.cautions.length === 0 ? ['an operation is described and no caution stands'] : []),
-      ...item.cautions.flatMap(({ substance, caution, source }) => (caution && source ? [] : [`the caution for ${substance} has no words or no source`])),
+      ...item.cautions.flatMap(({ substance, caution, source }) =>
+        caution && source ? [] : [`the caution for ${substance} has no words or no source`],
+      ),
     ];
   },
 };

@@ -46,7 +46,10 @@ function problemsOf(equation: Equation, couples: readonly [string, string] | und
 
 /** Terms of both sides, those on the left counted negative. */
 function signedTerms(equation: Equation): Term[] {
-  return [...equation.left.map(({ coefficient, formula }) => ({ coefficient: coefficient.negate(), formula })), ...equation.right];
+  return [
+    ...equation.left.map(({ coefficient, formula }) => ({ coefficient: coefficient.negate(), formula })),
+    ...equation.right,
+  ];
 }
 
 function componentsOf(terms: readonly Term[]): string[] {
@@ -54,11 +57,16 @@ function componentsOf(terms: readonly Term[]): string[] {
 }
 
 function sumOf(terms: readonly Term[], component: string): Rational {
-  return terms.reduce((sum, { coefficient, formula }) => sum.plus(coefficient.times(Rational.of(composition(formula).get(component) ?? 0))), Rational.zero);
+  return terms.reduce(
+    (sum, { coefficient, formula }) => sum.plus(coefficient.times(Rational.of(composition(formula).get(component) ?? 0))),
+    Rational.zero,
+  );
 }
 
 function matrixOf(terms: readonly Term[]): Rational[][] {
-  return componentsOf(terms).map((component) => terms.map(({ formula }) => Rational.of(composition(formula).get(component) ?? 0)));
+  return componentsOf(terms).map((component) =>
+    terms.map(({ formula }) => Rational.of(composition(formula).get(component) ?? 0)),
+  );
 }
 
 /** Where conservation leaves freedom, the couples' electrons decide: as many are taken up by one as are given by the other. */
@@ -71,7 +79,8 @@ function electronsAgree(equation: Equation, [reduced, oxidised]: readonly [strin
 
 /** How many times a half-equation runs, told from one of its species. */
 function turns(side: readonly Term[], key: string, half: readonly Term[]): Rational {
-  const coefficientIn = (terms: readonly Term[]) => terms.find(({ formula }) => keyOf(formula) === key)?.coefficient ?? Rational.zero;
+  const coefficientIn = (terms: readonly Term[]) =>
+    terms.find(({ formula }) => keyOf(formula) === key)?.coefficient ?? Rational.zero;
   const unit = coefficientIn(half);
   return unit.isZero() ? Rational.zero : coefficientIn(side).over(unit);
 }

@@ -58,5 +58,13 @@ export function inlinesOfSpace(space: AnswerSpace): Inline[] {
 
 /** Plain words of a run of inlines: formulas and equations stand as one gap each. */
 export function plainText(inlines: readonly Inline[]): string {
-  return inlines.map((inline) => (inline.kind === 'text' ? inline.text : inline.kind === 'quantity' ? `${inline.number} ${inline.unit}` : '\u25a1')).join('');
+  return inlines
+    .map((inline) =>
+      inline.kind === 'text'
+        ? inline.text
+        : inline.kind === 'quantity'
+          ? [inline.number, inline.unit].filter((each) => each !== '').join(' ')
+          : '\u25a1',
+    )
+    .join('');
 }

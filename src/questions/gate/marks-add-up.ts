@@ -10,15 +10,23 @@ export const marksAddUp: GateRule = {
     const points = item.parts.flatMap((part) => part.points.map((point) => ({ part, point })));
     const ids = points.map(({ point }) => point.id);
     return [
-      ...points.flatMap(({ part, point }) => (stepPart.get(point.step) === part.id ? [] : [`point \`${point.id}\` marks no step of part ${part.id}`])),
+      ...points.flatMap(({ part, point }) =>
+        stepPart.get(point.step) === part.id ? [] : [`point \`${point.id}\` marks no step of part ${part.id}`],
+      ),
       ...points.flatMap(({ point }) => (point.accept[0]?.length ? [] : [`point \`${point.id}\` does not say what earns it`])),
       ...(new Set(ids).size === ids.length ? [] : ['two points share an id']),
       ...item.parts.flatMap((part) => [
-        ...(part.points.length >= leastMarks(part.command) ? [] : [`part ${part.id}: ${part.command} needs ${leastMarks(part.command)} marks`]),
+        ...(part.points.length >= leastMarks(part.command)
+          ? []
+          : [`part ${part.id}: ${part.command} needs ${leastMarks(part.command)} marks`]),
         ...(part.answers.length > 0 ? [] : [`part ${part.id} has no answer`]),
         ...part.answers.flatMap((id) => (stepPart.get(id) === part.id ? [] : [`answer \`${id}\` is no step of part ${part.id}`])),
-        ...(part.maths <= part.points.length && part.practical <= part.points.length ? [] : [`part ${part.id} counts more special marks than marks`]),
-        ...((part.command === 'Show that') === (part.restart !== undefined) ? [] : [`part ${part.id}: a shown value and the words Show that go together`]),
+        ...(part.maths <= part.points.length && part.practical <= part.points.length
+          ? []
+          : [`part ${part.id} counts more special marks than marks`]),
+        ...((part.command === 'Show that') === (part.restart !== undefined)
+          ? []
+          : [`part ${part.id}: a shown value and the words Show that go together`]),
       ]),
     ];
   },

@@ -1,5 +1,5 @@
-import { equationKey, sameValue } from '../same-value.ts';
 import type { Item } from '../question.ts';
+import { equationKey, sameValue } from '../same-value.ts';
 import { showNumber } from '../show-value.ts';
 import type { Value } from '../value.ts';
 import { inlinesIn, inlinesOfSpace, plainText } from './inlines-of.ts';
@@ -20,18 +20,25 @@ export const noLeak: GateRule = {
         const step = item.steps.find((each) => each.id === id)!;
         const value = values.get(id)!;
         const isDatum = item.data.some((datum) => sameValue(datum.value, value, step.printed));
-        return !isDatum && standsIn(value, step.printed, text, equations) ? [`the answer to \`${id}\` can be read on the sheet`] : [];
+        return !isDatum && standsIn(value, step.printed, text, equations)
+          ? [`the answer to \`${id}\` can be read on the sheet`]
+          : [];
       }),
       ...coloursAsked(item).flatMap((key) => {
         const word = tables.speciesOf(key).colour?.word;
-        return word && new RegExp(`\\b${word}\\b`, 'i').test(text) ? [`the colour of ${key}, which is asked, can be read on the sheet`] : [];
+        return word && new RegExp(`\\b${word}\\b`, 'i').test(text)
+          ? [`the colour of ${key}, which is asked, can be read on the sheet`]
+          : [];
       }),
     ];
   },
 };
 
 function visibleInlines(item: Item) {
-  return [...inlinesIn(item.stem), ...item.parts.flatMap((part) => [...part.prompt, ...part.hints.flat(), ...inlinesOfSpace(part.space)])];
+  return [
+    ...inlinesIn(item.stem),
+    ...item.parts.flatMap((part) => [...part.prompt, ...part.hints.flat(), ...inlinesOfSpace(part.space)]),
+  ];
 }
 
 function standsIn(value: Value, rule: Parameters<typeof showNumber>[1], text: string, equations: ReadonlySet<string>): boolean {
@@ -39,7 +46,9 @@ function standsIn(value: Value, rule: Parameters<typeof showNumber>[1], text: st
   if (value.kind === 'equation') return equations.has(equationKey(value.equation));
   if (value.kind !== 'number') return false;
   const digits = showNumber(value.value, rule).replace(/^[+\u2212]/, '');
-  return digits.replaceAll(/\D/g, '').length >= 3 && new RegExp(`(?<![\\d.])${digits.replaceAll(/[.^]/g, '\\$&')}(?![\\d])`).test(text);
+  return (
+    digits.replaceAll(/\D/g, '').length >= 3 && new RegExp(`(?<![\\d.])${digits.replaceAll(/[.^]/g, '\\$&')}(?![\\d])`).test(text)
+  );
 }
 
 function coloursAsked(item: Item): string[] {

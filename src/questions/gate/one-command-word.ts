@@ -11,6 +11,8 @@ export const oneCommandWord: GateRule = {
       const prompt = plainText(part.prompt);
       if (part.options) return prompt.trim().endsWith('?') ? [] : [`part ${part.id} asks no direct question`];
       const found = COMMAND_WORDS.filter((word) => new RegExp(`(?:^|[.:;] +)${word}\\b`).test(prompt));
-      return found.length === 1 && found[0] === part.command ? [] : [`part ${part.id} declares ${part.command} and says ${found.join(', ') || 'none'}`];
+      return found.length === 1 && found[0] === part.command
+        ? []
+        : [`part ${part.id} declares ${part.command} and says ${found.join(', ') || 'none'}`];
     }),
 };

@@ -1,6 +1,6 @@
+import { round } from '../../exact/rounding.ts';
 import { acceptedRange } from '../accepted-range.ts';
 import type { GateRule } from './rule.ts';
-import { round } from '../../exact/rounding.ts';
 
 /** No "if you see this" figure is one a marker would accept as right. */
 export const rowsAreWrong: GateRule = {

@@ -11,7 +11,10 @@ export const stepsInOrder: GateRule = {
       const missing = needs.filter((need) => !known.has(need));
       const doubled = known.has(id);
       known.add(id);
-      return [...missing.map((need) => `step \`${id}\` needs \`${need}\`, which does not come before it`), ...(doubled ? [`\`${id}\` stands twice`] : [])];
+      return [
+        ...missing.map((need) => `step \`${id}\` needs \`${need}\`, which does not come before it`),
+        ...(doubled ? [`\`${id}\` stands twice`] : []),
+      ];
     });
     const unused = item.data.filter(({ id, decoy }) => needed.has(id) === (decoy === true));
     return [...problems, ...unused.map(({ id, decoy }) => (decoy ? `decoy \`${id}\` is used` : `datum \`${id}\` is not used`))];

@@ -1,7 +1,7 @@
-import { decimalAt } from '../../exact/decimal.ts';
 import type { Inline } from '../../document/inline.ts';
-import { roundValue, solve } from '../solve.ts';
+import { decimalAt } from '../../exact/decimal.ts';
 import { sameValue } from '../same-value.ts';
+import { roundValue, solve } from '../solve.ts';
 import { computeText, printedPlaces } from './compute-text.ts';
 import type { GateRule } from './rule.ts';
 
@@ -37,7 +37,9 @@ function lineProblems(id: string, right: readonly Inline[]): string[] {
   const computed = computeText(sum);
   const printed = computeText(result);
   if (!computed || !printed) return [`the line of \`${id}\` cannot be read: ${text}`];
-  return decimalAt(computed, printedPlaces(result)).value.equals(printed) ? [] : [`\`${id}\`: ${sum.trim()} does not give ${result}`];
+  return decimalAt(computed, printedPlaces(result)).value.equals(printed)
+    ? []
+    : [`\`${id}\`: ${sum.trim()} does not give ${result}`];
 }
 
 /** A line as one-line text: fractions with a slash and brackets, units left out. */
