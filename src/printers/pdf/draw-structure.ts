@@ -17,6 +17,8 @@ function buildElement(sheet: Sheet, tag: Tag): StructureElement | undefined {
   });
   if (kids.length === 0 && !CELLS.has(tag.type)) return undefined;
   const element = sheet.pdf.struct(tag.type, structureOptions(tag));
+  const own = attributes(tag);
+  if (own) element.dictionary.data.A = own;
   for (const kid of kids) element.add(kid);
   element.end();
   return element;
@@ -24,6 +26,12 @@ function buildElement(sheet: Sheet, tag: Tag): StructureElement | undefined {
 
 /** Empty cells stand for room to write in and keep a table's columns equal. */
 const CELLS: ReadonlySet<string> = new Set(['TH', 'TD']);
+
+/** Attributes that pdfkit has no option for. */
+function attributes(tag: Tag): Record<string, unknown> | undefined {
+  if (tag.summary) return { O: 'Table', Summary: new String(tag.summary) };
+  return tag.numbering ? { O: 'List', ListNumbering: tag.numbering } : undefined;
+}
 
 function structureOptions(tag: Tag): StructureOptions {
   return {

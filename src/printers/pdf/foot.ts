@@ -15,7 +15,7 @@ export function drawFoot(
   const { measures } = pen;
   const small = smallPen(pen);
   const size = Math.max(measures.floor, small.size * 0.94);
-  const y = 30;
+  const y = 25;
   const items: Item[] = [label(small, document.foot, { x: 0, y, size })];
   items.push(label(small, `page ${number} of ${count}`, { x: measures.frame / 2, y, size, align: 'middle' }));
   const marks = slabs.reduce((sum, part) => sum + (part.note?.marks ?? 0), 0);

@@ -60,7 +60,7 @@ const PRINTS: Readonly<Record<Print, { text: number; floor: number; leading: num
 export function measure(settings: Settings): Measures {
   const [width, height] = PAPERS[settings.paper];
   const { text, floor, leading } = PRINTS[settings.print];
-  const margin = { punched: 25 * MM, open: 15 * MM, top: 15 * MM, bottom: 20 * MM };
+  const margin = { punched: 25 * MM, open: 15 * MM, top: 15 * MM, bottom: 22 * MM };
   const at = (ratio: number): number => Math.max(floor, round(text * ratio));
   return {
     width,

@@ -29,7 +29,12 @@ export interface Tag {
   readonly alt?: string;
   /** figures: left, top, right, bottom on the page, known once the page is made */
   box?: readonly [number, number, number, number];
+  /** header cells */
   readonly scope?: 'Row' | 'Column';
+  /** tables: what they show, for those who cannot look over them */
+  readonly summary?: string;
+  /** lists: how their items are labelled (ISO 32000-1, table 347) */
+  readonly numbering?: 'None' | 'Disc' | 'Decimal' | 'UpperAlpha' | 'LowerAlpha';
   readonly kids: (Tag | Mark)[];
 }
 
@@ -40,7 +45,7 @@ export interface Mark {
 }
 
 /** Makes a tag below a parent. */
-export function addTag(parent: Tag, type: TagType, more: { alt?: string; scope?: 'Row' | 'Column' } = {}): Tag {
+export function addTag(parent: Tag, type: TagType, more: Pick<Tag, 'alt' | 'scope' | 'summary' | 'numbering'> = {}): Tag {
   const tag: Tag = { type, ...more, kids: [] };
   parent.kids.push(tag);
   return tag;

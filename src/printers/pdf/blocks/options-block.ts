@@ -9,7 +9,7 @@ import { addMark, addTag } from '../tag.ts';
 export function layOptions({ options }: Extract<Block, { kind: 'options' }>, room: Room): Slab[] {
   const { pen } = room;
   const { step, floor } = pen.measures;
-  const list = addTag(room.tag, 'L');
+  const list = addTag(room.tag, 'L', { numbering: 'UpperAlpha' });
   const radius = pen.size * 0.66;
   const dx = radius * 2 + pen.size * 0.65;
   const size = Math.max(floor, pen.size * 0.78);

@@ -17,7 +17,7 @@ export function layQuestion(question: QuestionBlock, room: Room): Slab[] {
   const number = label(pen, String(question.number), { x: room.x, y: strutAscent(pen), face: 'strong', size: size.number, mark });
   const text = inner(room, { dx: hang, tag });
   const stem = keepTogether(room.lay(question.stem, text), KEEP);
-  const list = question.parts.length > 1 ? addTag(tag, 'L') : undefined;
+  const list = question.parts.length > 1 ? addTag(tag, 'L', { numbering: 'LowerAlpha' }) : undefined;
   const parts = question.parts.map((part) => layPart(part, inner(text, { tag: list ?? tag }), list !== undefined));
   const slabs = [...stem, ...parts.flatMap((part, i) => keepTogether(part, i === parts.length - 1 ? 0 : BETWEEN_PARTS))];
   const noted = slabs.map((part) => ({ ...part, note: { ...part.note, code: question.code } }));

@@ -45,7 +45,7 @@ function layAnswer(answer: SchemeBlock['answer'], room: Room): Slab[] {
 }
 
 function layPoints(points: readonly SchemePoint[], room: Room): Slab[] {
-  const list = addTag(room.tag, 'L');
+  const list = addTag(room.tag, 'L', { numbering: 'None' });
   return points.flatMap((point, i) => {
     const item = addTag(list, 'LI');
     const body = addTag(item, 'LBody');

@@ -18,7 +18,7 @@ export interface TableStyle {
 export function layTable(table: Table, room: Room, style: TableStyle = { grid: false, rowHeight: 0 }): Slab[] {
   const pad = room.pen.size * 0.5;
   const widths = columnWidths(table, room, pad, style.framed ?? false);
-  const tag = addTag(room.tag, 'Table', table.summary ? { alt: table.summary } : {});
+  const tag = addTag(room.tag, 'Table', table.summary ? { summary: table.summary } : {});
   const slabs: Slab[] = [];
   if (table.header.length > 0) {
     const head = addTag(addTag(tag, 'THead'), 'TR');

@@ -1,4 +1,5 @@
 import type { Block, Paragraph } from '../../../document/block.ts';
+import { speakInlines } from '../../../document/spoken.ts';
 import { INK, rule } from '../item.ts';
 import { inner, label, type Room, setText, smallPen } from '../room.ts';
 import { strutAscent } from '../set-lines.ts';
@@ -25,13 +26,15 @@ export function layHeading({ level, content }: Of<'heading'>, room: Room): Slab[
   const { size, step } = room.pen.measures;
   const pen = { face: 'strong' as const, size: [size.title, size.heading, size.text][level - 1] ?? size.text };
   const slabs = setText(content, inner(room, { pen }), `H${level}`, { leading: 1.25 });
-  return withAbove(keepTogether(slabs, KEEP), step * (level === 3 ? 2 : 3));
+  const title = speakInlines(content);
+  const noted = slabs.map((part, i) => (i === 0 ? { ...part, note: { bookmark: title } } : part));
+  return withAbove(keepTogether(noted, KEEP), step * (level === 3 ? 2 : 3));
 }
 
 /** Items with a hanging bullet or number. */
 export function layList({ ordered, items }: Of<'list'>, room: Room): Slab[] {
   const { pen } = room;
-  const list = addTag(room.tag, 'L');
+  const list = addTag(room.tag, 'L', { numbering: ordered ? 'Decimal' : 'Disc' });
   const dx = pen.size * 1.4;
   return items.flatMap((blocks, i) => {
     const item = addTag(list, 'LI');
