@@ -35,15 +35,16 @@ export function cyclesOf(couples: readonly Couple[]): Cycle[] {
   return [...found.values()].sort((one, other) => one.couples.length - other.couples.length);
 }
 
-/** The cycles that miss by more than 0.03 V per electron, in words. */
-export function closureWarnings(couples: readonly Couple[]): string[] {
-  return cyclesOf(couples)
-    .filter(({ misfit }) => misfit.abs().compare(TOLERANCE) > 0)
-    .map((cycle) => {
-      const members = cycle.couples.map(({ id, stored }) => `${id} (${printDecimal(stored, true)} V)`).join(', ');
-      const misfit = printDecimal(decimalAt(cycle.misfit.abs(), 3));
-      return `the potentials of ${members} do not add up round their cycle: they miss by ${misfit} V per electron`;
-    });
+/** The cycles that miss by more than 0.03 V per electron. */
+export function openCycles(couples: readonly Couple[]): Cycle[] {
+  return cyclesOf(couples).filter(({ misfit }) => misfit.abs().compare(TOLERANCE) > 0);
+}
+
+/** What is wrong with a cycle, in words. */
+export function cycleText({ couples, misfit }: Cycle): string {
+  const members = couples.map(({ id, stored }) => `${id} (${printDecimal(stored, true)} V)`).join(', ');
+  const by = printDecimal(decimalAt(misfit.abs(), 3));
+  return `the potentials of ${members} do not add up round their cycle: they miss by ${by} V per electron`;
 }
 
 /** Paths of couples, each sharing a species with the next, that lead from the reduced form of a couple back to its oxidised form. */

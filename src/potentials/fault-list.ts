@@ -34,6 +34,10 @@ export class FaultList {
     });
   }
 
+  isEmpty(): boolean {
+    return this.found.length === 0;
+  }
+
   /** @throws Faults when there are any */
   throwIfAny(): void {
     if (this.found.length > 0) throw new Faults(this.all());

@@ -2,7 +2,7 @@ import type { Facts } from '../chemistry/facts.ts';
 import { keyOf } from '../chemistry/write-formula.ts';
 import { checkBands, checkCoupleSpecies, checkFacts, Known, substanceKeys } from './check-references.ts';
 import { clashesOf } from './check-usual.ts';
-import { closureWarnings } from './closure.ts';
+import { cycleText, openCycles } from './closure.ts';
 import { nameCouples, sortCouples } from './couple-ids.ts';
 import type { CoupleRow } from './couple-row.ts';
 import { digestOf } from './digest.ts';
@@ -108,7 +108,7 @@ export function parseTables(files: ReadonlyMap<string, string>, overlay?: Overla
     atomicMasses,
     misconceptions,
     bans: factsOf(bans),
-    warnings: closureWarnings(sorted),
+    warnings: openCycles(sorted).map(cycleText),
     ...lookups(sorted, species),
   });
 }
