@@ -14,7 +14,7 @@ export type Inline =
   /** a number with its unit, never broken: `+1.56 V`, `0.0200 mol dm⁻³`; unit in caret text (`mol dm^-3`) */
   | { readonly kind: 'quantity'; readonly number: string; readonly unit: string; readonly role?: Role }
   /** a physical symbol: italic letter, raised and lowered parts: E°cell is {letter: 'E', raised: '°', lowered: 'cell'} */
-  | Symbol
+  | PhysicalSymbol
   /** a stacked fraction in worked lines */
   | { readonly kind: 'fraction'; readonly above: readonly Inline[]; readonly below: readonly Inline[] }
   /** dotted gap to write in, width in ems */
@@ -23,7 +23,7 @@ export type Inline =
 /** → or ⇌ */
 export type Arrow = 'forward' | 'reversible';
 
-export interface Symbol {
+export interface PhysicalSymbol {
   readonly kind: 'symbol';
   readonly letter: string;
   readonly raised?: string;

@@ -7,6 +7,7 @@ import { choose } from './choose.ts';
 import { minutesFor, withExtraTime } from './minutes.ts';
 import { order } from './order.ts';
 import type { Paper, Provenance } from './paper.ts';
+import { placeKeys } from './place-keys.ts';
 import type { SheetRequest } from './request.ts';
 import { titleFor } from './title-for.ts';
 
@@ -24,7 +25,8 @@ export function makePaper(
   progress?: (done: number) => void,
 ): Paper {
   const { families, withoutSpecies } = allowedFamilies(request);
-  const questions = order(choose({ request, families, withoutSpecies, tables, wording }, progress));
+  const chosen = choose({ request, families, withoutSpecies, tables, wording }, progress);
+  const questions = placeKeys(order(chosen), request.seed);
   return paperFrom(request, questions, provenance(tables, wording, version));
 }
 

@@ -4,6 +4,7 @@ import { makeQuestion } from '../questions/make-question.ts';
 import { familyOf } from './allowed-families.ts';
 import { paperFrom, provenance } from './make-paper.ts';
 import type { Paper, Provenance } from './paper.ts';
+import { withKeyAt } from './place-keys.ts';
 import type { PaperRecord } from './record.ts';
 
 /**
@@ -18,9 +19,11 @@ export function paperOf(
   version: string,
 ): { paper: Paper; differences: string[] } {
   const now = provenance(tables, wording, version);
-  const questions = record.questions.map(({ family, slot, variant, code, level, answering }) =>
-    makeQuestion(familyOf(family), { slot, variant, code }, { level, answering, units: record.request.units }, tables, wording),
-  );
+  const questions = record.questions.map(({ family, slot, variant, code, level, answering, keyPlace }) => {
+    const ask = { level, answering, units: record.request.units };
+    const question = makeQuestion(familyOf(family), { slot, variant, code }, ask, tables, wording);
+    return keyPlace === undefined ? question : withKeyAt(question, keyPlace);
+  });
   const paper = { ...paperFrom(record.request, questions, now), title: record.title };
   const marks = paper.marks === record.marks ? [] : [`the marks are ${paper.marks}; they were ${record.marks}`];
   return { paper, differences: [...differencesBetween(record.made, now), ...marks] };

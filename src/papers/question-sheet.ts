@@ -1,5 +1,6 @@
 import type { Block, PartBlock, QuestionBlock } from '../document/block.ts';
 import type { Document } from '../document/document.ts';
+import { text } from '../document/inlines.ts';
 import type { Wording } from '../document/wording.ts';
 import type { Words } from '../document/words.ts';
 import { itemMarks, partMarks } from '../questions/part-marks.ts';
@@ -71,7 +72,7 @@ function cautionBlocks(question: Question, words: Words): Block[] {
 function partBlock(part: Part, letter: string | undefined, support: Support, words: Words): PartBlock {
   const hints: Block[] =
     support === 'prompts' && part.hints.length > 0
-      ? part.hints.map((hint) => ({ kind: 'paragraph', weight: 'light', content: [...words.inline('hint'), ...hint] }))
+      ? part.hints.map((hint) => ({ kind: 'paragraph', weight: 'light', content: [...words.inline('hint'), text(' '), ...hint] }))
       : [];
   return {
     kind: 'part',

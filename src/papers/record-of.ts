@@ -1,6 +1,8 @@
 import { itemMarks } from '../questions/part-marks.ts';
+import type { Question } from '../questions/question.ts';
 import { isChoice } from './candidates.ts';
 import type { Paper } from './paper.ts';
+import { keyPlaceOf } from './place-keys.ts';
 import type { PaperRecord } from './record.ts';
 
 /** The record of a paper: enough to make it again, with no answer in it. */
@@ -21,6 +23,12 @@ export function recordOf(paper: Paper): PaperRecord {
       level: question.level,
       answering: isChoice(question) ? 'choice' : 'written',
       marks: itemMarks(question),
+      ...keyOf(question),
     })),
   };
+}
+
+function keyOf(question: Question): { readonly keyPlace?: number } {
+  const keyPlace = keyPlaceOf(question);
+  return keyPlace === undefined ? {} : { keyPlace };
 }

@@ -22,4 +22,6 @@ export interface RecordedQuestion {
   readonly level: Level;
   readonly answering: Answering;
   readonly marks: number;
+  /** place of the right option, from zero; choice questions only */
+  readonly keyPlace?: number;
 }

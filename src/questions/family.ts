@@ -1,6 +1,7 @@
 import type { Words } from '../document/words.ts';
 import type { Tables } from '../potentials/tables.ts';
 import type { Draws } from '../random/draws.ts';
+import { asChoice, type ChoiceAsk } from './choice.ts';
 import type { Answering, Item, Level, MisconceptionId, Units } from './question.ts';
 
 /** What is asked of a family. Support is not here: it is a way of presenting a finished question. */
@@ -28,8 +29,17 @@ export interface FamilySpec<P> {
   readonly misconceptions: readonly MisconceptionId[];
   /** The only randomness: chemistry and printed data. `undefined` when this stream gives nothing fit to ask; another is tried. */
   draw(draws: Draws, tables: Tables, ask: Ask): P | undefined;
-  /** Steps, parts, points, slips; wording through `templates/<id>.hbs`. */
-  build(drawn: P, tables: Tables, ask: Ask, words: Words): Item;
+  /**
+   * Steps, parts, points, slips; wording through `templates/<id>.hbs`. Always the written item; `choice` says how it is asked as
+   * multiple choice, and is needed when the family answers that way.
+   */
+  build(drawn: P, tables: Tables, ask: Ask, words: Words): Built;
+}
+
+/** A written item, and how it would be asked as a choice. */
+export interface Built {
+  readonly item: Item;
+  readonly choice?: ChoiceAsk;
 }
 
 /** A family with its parameters sealed inside, so that the index holds all of one type. */
@@ -44,7 +54,11 @@ export function family<P>(spec: FamilySpec<P>): Family {
     ...about,
     attempt: (draws, tables, ask, words) => {
       const drawn = draw.call(spec, draws, tables, ask);
-      return drawn === undefined ? undefined : build.call(spec, drawn, tables, ask, words);
+      if (drawn === undefined) return undefined;
+      const { item, choice } = build.call(spec, drawn, tables, ask, words);
+      if (ask.answering === 'written') return item;
+      if (!choice) throw new Error(`${spec.id} does not say how it is asked as a choice`);
+      return asChoice({ ...item, features: { ...item.features, answering: 'choice' } }, choice);
     },
   };
 }

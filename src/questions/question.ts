@@ -82,6 +82,8 @@ export interface Part {
   readonly restart?: { readonly step: NodeId; readonly shown: Value };
   /** options in printed order, when the part is multiple choice; the key is the one without a slip */
   readonly options?: readonly ChoiceOption[];
+  /** what the options are taken from: the key, and every wrong option that can be had, the family's favourites first */
+  readonly choice?: { readonly key: ChoiceOption; readonly pool: readonly ChoiceOption[]; readonly most: 3 | 4 };
 }
 
 export interface ChoiceOption {

@@ -3,9 +3,8 @@ import { text } from '../../document/inlines.ts';
 import { symbol } from '../../document/symbols.ts';
 import type { Words } from '../../document/words.ts';
 import type { Tables } from '../../potentials/tables.ts';
-import { drawnChoice } from '../choice-part.ts';
 import { minus, node } from '../expression.ts';
-import type { Ask } from '../family.ts';
+import type { Ask, Built } from '../family.ts';
 import { numberStep } from '../number-step.ts';
 import { potentialTable } from '../potential-table.ts';
 import type { Datum, Item, Step } from '../question.ts';
@@ -17,11 +16,10 @@ import { cellSlips, emfSlips } from './cell-emf-slips.ts';
 import { cellSteps } from './cell-emf-steps.ts';
 
 /** Builds the item of a cell: data, steps, parts and slips. */
-export function buildCell(drawn: CellDraw, tables: Tables, ask: Ask, words: Words): Item {
+export function buildCell(drawn: CellDraw, tables: Tables, ask: Ask, words: Words): Built {
   const facts = cellFacts(drawn);
-  const written = ask.answering === 'written';
   const emf = emfStep(facts);
-  const shared = {
+  const item: Item = {
     strategy: 'difference of potentials',
     features: features(facts, drawn, ask),
     identity: [drawn.first.id, drawn.second.id].sort().join(' | '),
@@ -29,19 +27,21 @@ export function buildCell(drawn: CellDraw, tables: Tables, ask: Ask, words: Word
     data: dataOf(facts),
     gives: facts.cells.map(({ couple }) => `half:${couple.id}`),
     cautions: [],
-  };
-  if (!written) {
-    const slips = emfSlips(facts, tables, words);
-    const choice = drawnChoice({ part: 'a', step: emf, prompt: words.inline('choice', facts.labels), words, most: 3, maths: 1 });
-    return { ...shared, steps: [emf], slips, parts: [choice({ ...shared, steps: [emf], slips })], asks: [`emf:${facts.key}`] };
-  }
-  const steps: Step[] = [emf, ...cellSteps(facts, words, ask)];
-  return {
-    ...shared,
-    steps,
+    steps: [emf, ...cellSteps(facts, words, ask)],
     parts: cellParts(facts, words, ask),
     slips: [...emfSlips(facts, tables, words), ...cellSlips(facts, tables, words, ask)],
     asks: [`emf:${facts.key}`, `eq:${facts.key}`],
+  };
+  return {
+    item,
+    choice: {
+      step: 'emf',
+      prompt: words.inline('choice', facts.labels),
+      most: 3,
+      objective: 'application',
+      maths: 1,
+      practical: 0,
+    },
   };
 }
 
@@ -86,7 +86,6 @@ function features({ positive, negative }: CellFacts, drawn: CellDraw, ask: Ask):
   const [taken, given] = [positive.couple.half.electrons, negative.couple.half.electrons];
   const hasAcid = [positive, negative].some(({ couple }) => couple.medium === 'acid');
   return {
-    answering: ask.answering,
     acid: hasAcid ? 'acid' : 'none',
     'electron ratio': taken.equals(given)
       ? 'equal'

@@ -16,6 +16,27 @@ export interface CellDraw {
 
 /** Half-cells that a class does not meet as such: violent, poisonous, or an ion that does not last in water. */
 const NOT_SET_UP = ['F2', 'Hg^2+', 'Co^3+', 'Mn^3+', 'Au^3+', 'NO3^-', 'Cu^+'];
+/** Half-cells that a class knows, by their oxidised form. */
+const FAMILIAR = [
+  'Mg^2+',
+  'Al^3+',
+  'Zn^2+',
+  'Fe^2+',
+  'Co^2+',
+  'Ni^2+',
+  'Sn^2+',
+  'Pb^2+',
+  'Cu^2+',
+  'Ag^+',
+  'Fe^3+',
+  'H^+',
+  'Cl2',
+  'Br2',
+  'I2',
+  'V^3+',
+  'Cr^3+',
+  'Sn^4+',
+];
 /** Two half-cells closer than this are left for questions about borderline cases. */
 const LEAST_EMF = Rational.parse('0.10');
 
@@ -63,9 +84,9 @@ function canBeSetUp(couple: Couple, tables: Tables): boolean {
   return safe && cellOf(couple, tables) !== undefined;
 }
 
-/** Core half-cells contain the two forms and nothing else. */
+/** Core half-cells are familiar, and contain the two forms and nothing else. */
 function isSimple(couple: Couple): boolean {
-  return couple.half.left.length === 2 && couple.half.right.length === 1;
+  return FAMILIAR.includes(couple.oxidisedKey) && couple.half.left.length === 2 && couple.half.right.length === 1;
 }
 
 /** Different couples with no species in common, and potentials far enough apart. */

@@ -4,7 +4,7 @@ import type { Block } from '../../document/block.ts';
 import { species } from '../../document/inlines.ts';
 import type { Words, WordsContext } from '../../document/words.ts';
 import type { Tables } from '../../potentials/tables.ts';
-import type { Ask } from '../family.ts';
+import type { Ask, Built } from '../family.ts';
 import { inPlural } from '../names.ts';
 import { potentialTable } from '../potential-table.ts';
 import type { Datum, Item } from '../question.ts';
@@ -16,16 +16,15 @@ import { ladderSlips } from './stepwise-slips.ts';
 import { datumOf, ladderSteps } from './stepwise-steps.ts';
 
 /** Builds the item of a ladder. */
-export function buildLadder({ ladder, decoys, cautions }: LadderDraw, tables: Tables, { level }: Ask, words: Words): Item {
+export function buildLadder({ ladder, decoys, cautions }: LadderDraw, tables: Tables, { level }: Ask, words: Words): Built {
   const plan = planOf(ladder, level);
   const context = contextOf(ladder, tables, words);
   const couples = printedCouples(ladder, decoys);
   const key = `${keyOf(ladder.start)} ${ladder.reagent.id}`;
   const all = [ladder.start, ...ladder.rungs.map(({ to }) => to)].map(keyOf);
-  return {
+  const item: Item = {
     strategy: 'ladder of potentials',
     features: {
-      answering: 'written',
       direction: ladder.isReduction ? 'reduction' : 'oxidation',
       steps: String(ladder.rungs.length),
       decoys: String(decoys.length),
@@ -54,6 +53,7 @@ export function buildLadder({ ladder, decoys, cautions }: LadderDraw, tables: Ta
     ],
     cautions,
   };
+  return { item };
 }
 
 /** Every couple on the page, most negative first, so that place tells nothing. */

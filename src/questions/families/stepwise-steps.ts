@@ -11,7 +11,7 @@ import { Rational } from '../../exact/rational.ts';
 import type { Tables } from '../../potentials/tables.ts';
 import { combinedValue } from '../combined-value.ts';
 import { type Expression, minus, node } from '../expression.ts';
-import { numberOf, valueOf } from '../number-of.ts';
+import { numberOf, valueAt } from '../number-of.ts';
 import { numberStep, numberValue } from '../number-step.ts';
 import type { Step } from '../question.ts';
 import { plainStep, wordsValue } from '../statement-step.ts';
@@ -160,7 +160,7 @@ export function speciesValue(formula: Formula): Value {
 }
 
 export function finalKey(values: Values): string {
-  const value = valueOf(values, 'final');
+  const value = valueAt(values, 'final');
   if (value.kind !== 'species') throw new Error('expected a species at `final`');
   return keyOf(value.formula);
 }
@@ -193,7 +193,7 @@ function numberSteps(ladder: Ladder, { lookPart }: LadderPlan): Step[] {
   return [
     plainStep('number-start', lookPart, [], 'oxidation numbers add up to the charge', () => value(ladder.start)),
     plainStep('number-final', lookPart, ['final'], 'oxidation numbers add up to the charge', (values) => {
-      const final = valueOf(values, 'final');
+      const final = valueAt(values, 'final');
       return value(final.kind === 'species' ? final.formula : ladder.start);
     }),
   ];

@@ -5,8 +5,7 @@ import type { Words, WordsContext } from '../../document/words.ts';
 import type { Decimal } from '../../exact/decimal.ts';
 import { printNumber } from '../../exact/print-number.ts';
 import type { Tables } from '../../potentials/tables.ts';
-import { drawnChoice } from '../choice-part.ts';
-import type { Ask } from '../family.ts';
+import type { Ask, Built } from '../family.ts';
 import { inPlural, solutionName } from '../names.ts';
 import { potentialTable } from '../potential-table.ts';
 import type { Item } from '../question.ts';
@@ -32,45 +31,34 @@ export interface Titration extends TitrationDraw {
   readonly context: WordsContext;
 }
 
-export function buildTitration(drawn: TitrationDraw, tables: Tables, ask: Ask, words: Words): Item {
+export function buildTitration(drawn: TitrationDraw, tables: Tables, ask: Ask, words: Words): Built {
   const titration = titrationOf(drawn, tables, ask);
   const { sides } = titration;
   const steps = titrationSteps(titration, words);
   const slips = titrationSlips(titration, tables, words);
   const key = [sides.oxidant.couple.id, sides.reductant.couple.id].join(' ');
-  const shared = {
+  const item: Item = {
     strategy: 'amounts through a titration',
     features: featuresOf(titration),
     identity: `${key} ${drawn.unknown}${drawn.dilution ? ' diluted' : ''}`,
     stem: stemOf(titration, tables, words),
     data: titrationData(titration),
+    steps,
+    slips,
+    parts: titrationParts(titration, words),
     gives: [`end:${key}`],
+    asks: [`eq:${key}`, `ratio:${key}`],
     cautions: drawn.cautions,
   };
-  if (ask.answering === 'choice') return choiceItem(titration, { ...shared, steps, slips }, words, key);
-  return { ...shared, steps, slips, parts: titrationParts(titration, words), asks: [`eq:${key}`, `ratio:${key}`] };
-}
-
-/** The concentration alone, as three options; the steps before it are worked but carry no marks. */
-function choiceItem(titration: Titration, item: Omit<Item, 'parts' | 'asks'>, words: Words, key: string): Item {
-  const wanted = new Set([
-    'amount',
-    'reaction',
-    'equation',
-    'ratio',
-    'found-coefficient',
-    'known-coefficient',
-    'found-amount',
-    'concentration',
-  ]);
-  const steps = item.steps.filter(({ id }) => wanted.has(id)).map((step) => ({ ...step, part: 'a' }));
-  const slips = item.slips.filter(({ at }) => wanted.has(at));
-  const whole = { ...item, steps, slips };
-  const step = steps.find(({ id }) => id === 'concentration')!;
-  const part = drawnChoice({ part: 'a', step, prompt: words.inline('choice', titration.context), words, most: 3, maths: 1 })(
-    whole,
-  );
-  return { ...whole, parts: [{ ...part, practical: 1 }], asks: [`eq:${key}`, `ratio:${key}`] };
+  const choice = {
+    step: 'concentration',
+    prompt: words.inline('choice', titration.context),
+    most: 3,
+    objective: 'application',
+    maths: 1,
+    practical: 1,
+  } as const;
+  return { item, choice };
 }
 
 function titrationOf(drawn: TitrationDraw, tables: Tables, ask: Ask): Titration {
@@ -161,7 +149,6 @@ function changes({ titrant, analyte }: Sides): WordsContext {
 function featuresOf({ ask, sides, dilution, unknown, explainsEnd, system }: Titration): Record<string, string> {
   const [a, b] = [sides.titrant.coefficient, sides.analyte.coefficient];
   return {
-    answering: ask.answering,
     'half-equations': ask.level === 'core' ? 'given' : 'built',
     ratio: a.equals(b) ? 'one' : a.over(b).isInteger() || b.over(a).isInteger() ? 'simple' : 'awkward',
     acid: system.acid ? 'added' : 'none',

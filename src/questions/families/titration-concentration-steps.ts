@@ -8,7 +8,7 @@ import { Rational } from '../../exact/rational.ts';
 import type { Rounding } from '../../exact/rounding.ts';
 import { combinedValue } from '../combined-value.ts';
 import { type Expression, node, number, over, times } from '../expression.ts';
-import { valueOf } from '../number-of.ts';
+import { valueAt } from '../number-of.ts';
 import { numberStep } from '../number-step.ts';
 import type { PartId, Step } from '../question.ts';
 import { plainStep, wordsValue } from '../statement-step.ts';
@@ -151,7 +151,7 @@ function explainedEnd({ sides }: Titration, words: Words): Step[] {
 
 /** The ratio of the amounts as the pupil's equation gives it; 1 : 1 for an equation in which one of them has vanished. */
 function ratioValue(values: Values, found: Side, known: Side): Value {
-  const value = valueOf(values, 'equation');
+  const value = valueAt(values, 'equation');
   if (value.kind !== 'equation') throw new Error('expected an equation');
   const coefficient = (side: Side) => {
     const whole = coefficientOf(value.equation.left, keyOf(side.reacts));
@@ -161,7 +161,7 @@ function ratioValue(values: Values, found: Side, known: Side): Value {
 }
 
 export function ratioAt(values: Values): Extract<Value, { kind: 'ratio' }> {
-  const value = valueOf(values, 'ratio');
+  const value = valueAt(values, 'ratio');
   if (value.kind !== 'ratio') throw new Error('expected a ratio');
   return value;
 }
