@@ -1,4 +1,3 @@
-import type { SpeciesKey } from '../chemistry/formula.ts';
 import { isElectron } from '../chemistry/formula-parts.ts';
 import type { Hazard } from '../chemistry/species.ts';
 import { keyOf } from '../chemistry/write-formula.ts';
@@ -54,11 +53,6 @@ function checkDoubled<T>(told: readonly Told<T>[], nameOf: (fact: T) => string):
     if (seen.has(name)) row.fault('doubled-fact', `\`${name}\` stands in this file already`);
     seen.add(name);
   }
-}
-
-/** The keys of species and of bottled substances together. */
-export function substanceKeys(species: Iterable<SpeciesKey>, salts: Iterable<SpeciesKey>): Set<SpeciesKey> {
-  return new Set([...species, ...salts]);
 }
 
 /** No two rows speak of one substance in one form at one concentration: which of them would a sheet print? */

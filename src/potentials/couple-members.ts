@@ -1,4 +1,4 @@
-import { elementsIn } from '../chemistry/composition.ts';
+import { atomsOf, elementsIn } from '../chemistry/composition.ts';
 import type { HalfEquation } from '../chemistry/equation.ts';
 import type { Formula } from '../chemistry/formula.ts';
 import { isElectron } from '../chemistry/formula-parts.ts';
@@ -21,8 +21,11 @@ export interface Members {
  * @throws Fault `nothing-reduced`
  */
 export function membersOf(half: HalfEquation): Members {
+  const left = candidates(half.left.map((term) => term.formula));
   const right = candidates(half.right.map((term) => term.formula));
-  for (const oxidised of candidates(half.left.map((term) => term.formula))) {
+  const plain = plainPair(left, right);
+  if (plain) return plain;
+  for (const oxidised of left) {
     for (const reduced of right) {
       const element = elementsIn(oxidised).find((symbol) => falls(oxidised, reduced, symbol));
       if (element !== undefined) return { oxidised, reduced, element };
@@ -35,6 +38,19 @@ function candidates(formulas: readonly Formula[]): Formula[] {
   const species = formulas.filter((formula) => !isElectron(formula));
   const late = (formula: Formula) => MEDIUM_SPECIES.has(keyOf(formula));
   return [...species.filter((formula) => !late(formula)), ...species.filter(late)];
+}
+
+/**
+ * One species on each side beside the medium, with one element in common beside O and H: electrons are taken up, so it is that element.
+ * Most rows are like this, and need no oxidation numbers.
+ */
+function plainPair(left: readonly Formula[], right: readonly Formula[]): Members | undefined {
+  const own = (formulas: readonly Formula[]) => formulas.filter((formula) => !MEDIUM_SPECIES.has(keyOf(formula)));
+  const [oxidised, ...moreLeft] = own(left);
+  const [reduced, ...moreRight] = own(right);
+  if (!oxidised || !reduced || moreLeft.length > 0 || moreRight.length > 0) return undefined;
+  const shared = elementsIn(oxidised).filter((symbol) => symbol !== 'O' && symbol !== 'H' && atomsOf(reduced, symbol) > 0);
+  return shared.length === 1 ? { oxidised, reduced, element: shared[0]! } : undefined;
 }
 
 function falls(oxidised: Formula, reduced: Formula, symbol: string): boolean {

@@ -21,13 +21,16 @@ export function readCsv(text: string): CsvRecord[] {
   while (at < body.length) {
     const record = readRecord(body, at, line, separator);
     if (record.cells.some((cell) => cell !== '')) records.push({ line, cells: record.cells });
-    line += body.slice(at, record.end).split('\n').length - 1;
+    for (let index = body.indexOf('\n', at); index >= 0 && index < record.end; index = body.indexOf('\n', index + 1)) line += 1;
     at = record.end;
   }
   return records;
 }
 
 function readRecord(body: string, start: number, line: number, separator: string): { cells: string[]; end: number } {
+  const newline = body.indexOf('\n', start);
+  const plain = body.slice(start, newline < 0 ? body.length : newline);
+  if (!plain.includes('"')) return { cells: plain.split(separator).map((cell) => cell.trim()), end: start + plain.length + 1 };
   const cells: string[] = [];
   let at = start;
   for (;;) {
@@ -47,13 +50,12 @@ function readCell(body: string, start: number, line: number, separator: string):
     while (at < body.length && body[at] !== separator && body[at] !== '\n') at += 1;
     return { text: body.slice(start, at), end: at };
   }
-  let text = '';
-  for (at += 1; body[at] !== '"' || body[at + 1] === '"'; at += 1) {
-    if (at >= body.length) throw new Fault('bad-csv', 'a quote is opened and never closed', { line });
-    if (body[at] === '"') at += 1;
-    text += body[at];
-  }
-  at += 1;
+  const opened = at + 1;
+  let closed = body.indexOf('"', opened);
+  while (closed >= 0 && body[closed + 1] === '"') closed = body.indexOf('"', closed + 2);
+  if (closed < 0) throw new Fault('bad-csv', 'a quote is opened and never closed', { line });
+  const text = body.slice(opened, closed).replaceAll('""', '"');
+  at = closed + 1;
   while (body[at] === ' ' || body[at] === '\t') at += 1;
   if (at < body.length && body[at] !== separator && body[at] !== '\n') {
     throw new Fault('bad-csv', `expected \`${separator}\` or a new line after a closing quote, found \`${body[at]}\``, { line });

@@ -2,7 +2,8 @@ import { existsSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { Fault, Faults } from '../exact/fault.ts';
 import type { Overlay } from './overlay.ts';
-import { parseTables, TABLE_FILES } from './parse-tables.ts';
+import { parseTables } from './parse-tables.ts';
+import { TABLE_FILES } from './read-parts.ts';
 import type { Tables } from './tables.ts';
 
 /**

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { TABLE_FILES } from '../../src/potentials/parse-tables.ts';
+import { TABLE_FILES } from '../../src/potentials/read-parts.ts';
 import { readTables } from '../../src/potentials/read-tables.ts';
 
 /** The folder of the data files that come with the product. */
