@@ -133,7 +133,7 @@ export interface Question extends Item {
 }
 
 export type Level = 'core' | 'stretch';
-export type Support = 'open' | 'prompts';
+export type Support = 'open' | 'prompts' | 'completion' | 'worked';
 export type Answering = 'written' | 'choice';
 /** `dm` prints cm³ and mol dm⁻³, `litre` mL and mol/L */
 export type Units = 'dm' | 'litre';
