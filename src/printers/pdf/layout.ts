@@ -1,7 +1,7 @@
 import type { Document } from '../../document/document.ts';
 import { layBlocks } from './blocks/handlers.ts';
 import type { Fonts } from './fonts.ts';
-import { drawFoot } from './foot.ts';
+import { drawFoot, withFootRoom } from './foot.ts';
 import { INK, type Item, shift } from './item.ts';
 import type { Laid, Page } from './page.ts';
 import { paginate } from './paginate.ts';
@@ -17,7 +17,7 @@ import type { Tag } from './tag.ts';
  * @throws Fault `missing-glyph` when no font holds a character
  */
 export function layout(document: Document, settings: Settings, fonts: Fonts): Laid {
-  const measures = measure(settings);
+  const measures = withFootRoom(measure(settings), document, fonts);
   const root: Tag = { type: 'Document', kids: [] };
   const pen: Pen = { fonts, measures, face: 'regular', size: measures.size.text, ink: INK.text };
   const sheet = document.kind === 'sheet';

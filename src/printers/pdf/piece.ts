@@ -1,6 +1,6 @@
 import { type Face, type Fonts, faceRuns } from './fonts.ts';
 import type { PathItem } from './item.ts';
-import { type Measures, scriptSize } from './settings.ts';
+import { type Measures, SCRIPT_RATIO, scriptSize } from './settings.ts';
 import type { TagType } from './tag.ts';
 
 /** With what text is set. */
@@ -79,11 +79,12 @@ export class BoxBuilder {
     return this;
   }
 
-  /** Raised or lowered text: smaller, of a heavier cut so that its strokes match, at a height that clears its neighbours. */
+  /** Raised or lowered text: smaller, of a heavier cut so that its strokes match, at a height that clears its neighbours; scripts that must be large go further out. */
   script(text: string, place: 'above' | 'below'): this {
     const pen = this.#pen;
     const size = scriptSize(pen.measures, pen.size);
-    const rise = place === 'above' ? pen.size * 0.66 - size * 0.44 : -(size * 0.2);
+    const excess = size / pen.size - SCRIPT_RATIO;
+    const rise = pen.size * (place === 'above' ? 0.352 + excess * 0.3 : -0.14 - excess * 0.4);
     return this.text(text, { face: SCRIPT_FACE[pen.face], size, rise });
   }
 

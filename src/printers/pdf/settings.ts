@@ -34,7 +34,7 @@ export interface Measures {
   readonly leading: number;
   /** column of question numbers and part letters */
   readonly hang: number;
-  /** column of marking cells on a question sheet; the gap before it is part of it */
+  /** column of marking cells on a question sheet, the gap before it included; 0 when cells stand below their parts */
   readonly cells: number;
   /** one vertical step: half a line of text */
   readonly step: number;
@@ -43,8 +43,20 @@ export interface Measures {
   readonly ruled: number;
 }
 
+/** Text above this size is large print, with a foot of several lines and simpler arrangements. */
+export const LARGE = 15;
+
+/** Text above this size leaves no room for a column of marking cells; they stand below their parts. */
+const HUGE = 28;
+
+/** Line to line in the foot. */
+export const FOOT_LEADING = 1.25;
+
 /** Points in a millimetre. */
 export const MM = 72 / 25.4;
+
+/** Nothing stands nearer to the edge of the paper: most machines cannot print there. */
+export const SAFE = 10 * MM;
 
 const PAPERS = { a4: [210 * MM, 297 * MM], letter: [612, 792] } as const;
 
@@ -60,28 +72,36 @@ const PRINTS: Readonly<Record<Print, { text: number; floor: number; leading: num
 export function measure(settings: Settings): Measures {
   const [width, height] = PAPERS[settings.paper];
   const { text, floor, leading } = PRINTS[settings.print];
-  const margin = { punched: 25 * MM, open: 15 * MM, top: 15 * MM, bottom: 22 * MM };
   const at = (ratio: number): number => Math.max(floor, round(text * ratio));
+  const margin = { punched: 25 * MM, open: 15 * MM, top: 15 * MM, bottom: 24 * MM };
   return {
     width,
     height,
     margin,
     sides: settings.sides,
     frame: width - margin.punched - margin.open,
-    size: { text, small: at(0.84), tiny: at(0.58), title: at(1.85), heading: at(1.15), number: at(1.5) },
+    size: { text, small: at(0.84), tiny: at(0.58), title: at(1.85), heading: at(1.15), number: at(text > HUGE ? 1.2 : 1.5) },
     floor,
     leading,
-    hang: round(text * 2.1),
-    cells: Math.max(40, round(text * 3.1)),
+    hang: round(text * (text > HUGE ? 1.4 : 2.1)),
+    cells: text > HUGE ? 0 : Math.max(40, round(text * 3.1)),
     step: round((text * leading) / 2),
     hairline: 0.5,
     ruled: Math.max(8.5 * MM, round(text * 1.9)),
   };
 }
 
+/** Width of a marking cell. */
+export function cellWidth(measures: Measures): number {
+  return Math.max(measures.size.text * 2.2, 30);
+}
+
+/** Script size over text size, where no floor stands in the way. */
+export const SCRIPT_RATIO = 0.7;
+
 /** Size of a subscript or superscript beside text of a size: never under the floor. */
 export function scriptSize(measures: Measures, size: number): number {
-  return Math.max(measures.floor, round(size * 0.7));
+  return Math.max(measures.floor, round(size * SCRIPT_RATIO));
 }
 
 function round(length: number): number {

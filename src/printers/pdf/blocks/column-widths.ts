@@ -1,21 +1,21 @@
 import type { Table } from '../../../document/block.ts';
-import type { Inline } from '../../../document/inline.ts';
 import { inlinePieces } from '../inline-pieces.ts';
 import type { Piece } from '../piece.ts';
 import type { Room } from '../room.ts';
 
 /**
- * Column widths in points, padding included: the relative widths asked for, else natural widths, else (too wide) widths between the
- * longest word and the natural width of each column, filling the room. `fill` spreads narrow columns over the room too.
+ * Column widths in points, padding included: the relative widths asked for where every word fits them, else natural widths, else
+ * (too wide) widths between the longest word and the natural width of each column, filling the room.
+ * @param fill spreads narrow columns over the room too
+ * @returns undefined when the longest words do not fit beside one another
  */
-export function columnWidths(table: Table, room: Room, pad: number, fill: boolean): readonly number[] {
-  if (table.widths) {
-    const sum = table.widths.reduce((total, width) => total + width, 0);
-    return table.widths.map((width) => (width / sum) * room.width);
-  }
+export function columnWidths(table: Table, room: Room, pad: number, fill: boolean): readonly number[] | undefined {
   const columns = Math.max(table.header.length, ...table.rows.map((row) => row.length));
   const needs = Array.from({ length: columns }, (_, i) => columnNeeds(table, i, room, pad));
-  return share(needs, room.width, fill);
+  const sum = (table.widths ?? []).reduce((total, width) => total + width, 0);
+  const asked = table.widths?.map((width) => (width / sum) * room.width);
+  if (asked && needs.every((need, i) => need.least <= (asked[i] ?? 0))) return asked;
+  return share(needs, room.width, fill || asked !== undefined);
 }
 
 interface Needs {
@@ -23,21 +23,20 @@ interface Needs {
   readonly natural: number;
 }
 
-function share(needs: readonly Needs[], width: number, fill: boolean): readonly number[] {
+function share(needs: readonly Needs[], width: number, fill: boolean): readonly number[] | undefined {
   const natural = needs.reduce((sum, need) => sum + need.natural, 0);
   const spare = fill ? (width - natural) / needs.length : 0;
   if (natural <= width) return needs.map((need) => need.natural + spare);
   const least = needs.reduce((sum, need) => sum + need.least, 0);
-  const ratio = Math.max(0, (width - least) / Math.max(natural - least, 0.01));
+  if (least > width) return undefined;
+  const ratio = (width - least) / Math.max(natural - least, 0.01);
   return needs.map((need) => need.least + (need.natural - need.least) * ratio);
 }
 
 function columnNeeds(table: Table, column: number, room: Room, pad: number): Needs {
   const strong = { ...room.pen, face: 'strong' as const };
-  const cells = [
-    inlinePieces(table.header[column] ?? [], strong),
-    ...table.rows.map((row) => inlinePieces(row[column] ?? ([] as readonly Inline[]), room.pen)),
-  ];
+  const header = table.header[column] ?? [];
+  const cells = [inlinePieces(header, strong), ...table.rows.map((row) => inlinePieces(row[column] ?? [], room.pen))];
   return {
     least: Math.max(...cells.map(longestBox)) + 2 * pad,
     natural: Math.max(...cells.map((pieces) => pieces.reduce((sum, piece) => sum + piece.width, 0))) + 2 * pad + 1,

@@ -1,30 +1,35 @@
 import type { Block } from '../../../document/block.ts';
 import { box, INK } from '../item.ts';
-import { inner, label, type Room, smallPen } from '../room.ts';
+import { inner, type Room, setText, smallPen } from '../room.ts';
 import { type Slab, slab, stack, withAbove } from '../slab.ts';
-import { addMark, addTag } from '../tag.ts';
+import { addTag } from '../tag.ts';
 import { layTable } from './table-block.ts';
 
-/** What is given, in a lightly ruled block kept whole, its label small at the top. */
-export function layGiven(given: Extract<Block, { kind: 'given' }>, room: Room): Slab[] {
+type Given = Extract<Block, { kind: 'given' }>;
+
+/** What is given, in a lightly ruled block kept whole, its label small at the top. What no page can hold stands without the frame. */
+export function layGiven(given: Given, room: Room): Slab[] {
   const { measures } = room.pen;
   const pad = measures.size.text * 0.75;
   const tag = addTag(room.tag, 'Div');
-  const pen = smallPen(room.pen, 'strong');
-  const head = given.caption ? pen.size * 1.05 : 0;
-  const caption = given.caption
-    ? [label(pen, given.caption, { x: room.x + pad, y: pad * 0.75 + pen.size * 0.72, mark: addMark(addTag(tag, 'P')) })]
-    : [];
-  const inside = inner(room, { dx: pad, width: room.width - 2 * pad, tag });
-  const slabs = given.blocks.flatMap((block, i) => {
-    const laid =
-      block.kind === 'table' ? layTable(block, inside, { grid: false, rowHeight: 0, framed: true }) : room.lay([block], inside);
-    return i === 0 ? withAbove(laid, 0) : laid;
-  });
+  const slabs = layInside(given, inner(room, { dx: pad, width: room.width - 2 * pad, tag }));
   const body = stack(slabs);
-  const top = pad * 0.75 + head + (head ? pad * 0.35 : 0);
-  const height = top + body.height + pad * 0.75;
-  const items = body.items.map((item) => ({ ...item, y: item.y + top }));
-  const frame = box(room.x, 0, room.width, height, measures.hairline, INK.rule);
-  return [slab(height, [frame, ...caption, ...items], { above: measures.step * 1.4 })];
+  const height = body.height + pad * 1.5;
+  const above = measures.step * 1.4;
+  if (height > measures.height - measures.margin.top - measures.margin.bottom) return withAbove(slabs, above);
+  const items = body.items.map((item) => ({ ...item, y: item.y + pad * 0.7 }));
+  return [slab(height, [box(room.x, 0, room.width, height, measures.hairline, INK.rule), ...items], { above })];
+}
+
+function layInside(given: Given, room: Room): Slab[] {
+  const pen = smallPen(room.pen, 'strong');
+  const caption = given.caption
+    ? setText([{ kind: 'text', text: given.caption }], inner(room, { pen }), 'P', { leading: 1.2 })
+    : [];
+  const blocks = given.blocks.flatMap((block, i) => {
+    const table = block.kind === 'table';
+    const laid = table ? layTable(block, room, { grid: false, rowHeight: 0, framed: true }) : room.lay([block], room);
+    return i === 0 ? withAbove(laid, pen.size * 0.15) : laid;
+  });
+  return [...caption, ...blocks];
 }

@@ -1,5 +1,6 @@
 import type { Block } from '../../../document/block.ts';
 import { box, INK, type Item, rule } from '../item.ts';
+import { textWidth } from '../piece.ts';
 import { inner, label, type Room, setText, smallPen } from '../room.ts';
 import { KEEP, type Slab, slab, stack, withAbove } from '../slab.ts';
 import { addMark, addTag } from '../tag.ts';
@@ -18,17 +19,19 @@ export function layHead(head: Extract<Block, { kind: 'head' }>, room: Room): Sla
     'H1',
     { leading: 1.16 },
   );
-  const facts = setText(
-    [{ kind: 'text', text: head.facts.map((fact) => fact.replaceAll(' ', '\u00a0')).join('  · ') }],
-    inner(text, { pen: smallPen(room.pen) }),
-    'P',
-  );
+  const small = inner(text, { pen: smallPen(room.pen) });
+  const facts = setText([{ kind: 'text', text: head.facts.map((fact) => unbroken(fact, small)).join('  · ') }], small, 'P');
   const left = stack([...title, ...withAbove(facts, measures.size.text * 0.35)]);
   const joined = strip ? withStrip(left, strip, beside, measures.size.text) : left;
   const line = rule(room.x, joined.height + measures.step * 0.9, measures.frame, 0, 0.6, INK.rule);
   const top = slab(joined.height + measures.step * 0.9, [...joined.items, line], { after: KEEP });
   const note = head.note ? withAbove(setText(head.note, room, 'P'), measures.step * 0.9) : [];
   return [top, ...note.map((part) => ({ ...part, after: KEEP }))];
+}
+
+/** A fact stays on one line where a line can hold it. */
+function unbroken(fact: string, { pen, width }: Room): string {
+  return textWidth(pen.fonts, pen.face, pen.size, fact) < width * 0.9 ? fact.replaceAll(' ', '\u00a0') : fact;
 }
 
 interface Strip {

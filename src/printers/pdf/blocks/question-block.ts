@@ -2,11 +2,14 @@ import type { PartBlock, QuestionBlock } from '../../../document/block.ts';
 import { box, INK, type Item } from '../item.ts';
 import { inner, label, type Room } from '../room.ts';
 import { strutAscent } from '../set-lines.ts';
-import { KEEP, keepTogether, type Slab, withAbove, withItems } from '../slab.ts';
+import { cellWidth } from '../settings.ts';
+import { KEEP, keepTogether, type Slab, slab, withAbove, withItems } from '../slab.ts';
 import { addMark, addTag, type Tag } from '../tag.ts';
 
 /** Cost of turning the page between two parts of a question: as bad as leaving two fifths of a page white. */
 const BETWEEN_PARTS = 16;
+/** Cost of turning it inside a stem or before the first part: only when no page holds both. */
+const WITHIN_STEM = 500;
 
 /** A question: number hanging, stem and data kept with the first part, then its parts. */
 export function layQuestion(question: QuestionBlock, room: Room): Slab[] {
@@ -16,7 +19,8 @@ export function layQuestion(question: QuestionBlock, room: Room): Slab[] {
   const mark = addMark(addTag(tag, 'H2'), `Question ${question.number}`);
   const number = label(pen, String(question.number), { x: room.x, y: strutAscent(pen), face: 'strong', size: size.number, mark });
   const text = inner(room, { dx: hang, tag });
-  const stem = keepTogether(room.lay(question.stem, text), KEEP);
+  const crowded = question.stem.length === 0 && question.parts[0]?.letter !== undefined;
+  const stem = crowded ? [slab(pen.size * 1.2, [], { after: KEEP })] : layStem(question, text);
   const list = question.parts.length > 1 ? addTag(tag, 'L', { numbering: 'LowerAlpha' }) : undefined;
   const parts = question.parts.map((part) => layPart(part, inner(text, { tag: list ?? tag }), list !== undefined));
   const slabs = [...stem, ...parts.flatMap((part, i) => keepTogether(part, i === parts.length - 1 ? 0 : BETWEEN_PARTS))];
@@ -24,6 +28,17 @@ export function layQuestion(question: QuestionBlock, room: Room): Slab[] {
   const first = noted[0];
   if (first) noted[0] = { ...first, note: { ...first.note, bookmark: `Question ${question.number}` } };
   return withAbove(withItems(noted, [number]), step * 3.6);
+}
+
+/** Stem and data, kept with one another and with the first part wherever a page can hold them. */
+function layStem(question: QuestionBlock, room: Room): Slab[] {
+  const { height, margin } = room.pen.measures;
+  return question.stem.flatMap((block) => {
+    const slabs = room.lay([block], room);
+    const total = slabs.reduce((sum, each) => sum + each.height, 0);
+    const whole = total > height - margin.top - margin.bottom ? slabs : keepTogether(slabs, WITHIN_STEM);
+    return whole.map((each, i) => (i === whole.length - 1 ? { ...each, after: WITHIN_STEM } : each));
+  });
 }
 
 /** A part outside a question. */
@@ -40,30 +55,24 @@ function layPart(part: PartBlock, room: Room, listed: boolean): Slab[] {
   const body = listed ? addTag(item, 'LBody') : room.tag;
   const [first, ...rest] = part.blocks;
   const opening = first ? room.lay([first], inner(room, { tag: body })) : [];
+  const beside = pen.measures.cells > 0;
   const cell = markingCell(part.marks, room, body);
-  const slabs = [...opening, ...room.lay(rest, inner(room, { tag: body }))];
-  const hanging: Item[] = [...cell];
-  if (part.letter) {
-    const x = room.x - pen.measures.hang;
-    hanging.unshift(
-      label(pen, part.letter, {
-        x,
-        y: strutAscent(pen),
-        face: 'strong',
-        size: size.text * 1.05,
-        ...(letterMark ? { mark: letterMark } : {}),
-      }),
-    );
-  }
-  const noted = slabs.map((slab, i) => (i === 0 ? { ...slab, note: { marks: part.marks } } : slab));
-  return withAbove(withItems(noted, hanging), step * 2.2);
+  const below = beside ? [] : [slab(pen.size * 2, cell)];
+  const slabs = [...opening, ...room.lay(rest, inner(room, { tag: body })), ...below];
+  const marked = letterMark ? { mark: letterMark } : {};
+  const place = { x: room.x - pen.measures.hang, y: strutAscent(pen), face: 'strong' as const, size: size.text * 1.05 };
+  const letter = part.letter ? [label(pen, part.letter, { ...place, ...marked })] : [];
+  const noted = slabs.map((each, i): Slab => {
+    return i === 0 ? { ...each, note: { marks: part.marks }, items: [...letter, ...each.items, ...(beside ? cell : [])] } : each;
+  });
+  return withAbove(noted, step * 2.2);
 }
 
 /** The cell where the marker writes the score: a slash and the marks, ruled on its own, at the frame's right edge. */
 function markingCell(marks: number, room: Room, tag: Tag): Item[] {
   const { pen } = room;
   const { measures } = pen;
-  const width = measures.cells - pen.size * 0.9;
+  const width = cellWidth(measures);
   const left = measures.frame - width;
   const baseline = strutAscent(pen);
   const height = pen.size * 1.75;

@@ -4,6 +4,7 @@ import { inner, type Room } from '../room.ts';
 import { KEEP, type Slab, slab } from '../slab.ts';
 import { addTag, type Tag } from '../tag.ts';
 import { columnWidths } from './column-widths.ts';
+import { layStackedTable } from './stacked-table.ts';
 import { layCell } from './table-cell.ts';
 
 /** How a table is ruled: `data` has hairlines under rows only, `answer` is a grid with room to write in. */
@@ -18,6 +19,7 @@ export interface TableStyle {
 export function layTable(table: Table, room: Room, style: TableStyle = { grid: false, rowHeight: 0 }): Slab[] {
   const pad = room.pen.size * 0.5;
   const widths = columnWidths(table, room, pad, style.framed ?? false);
+  if (!widths) return layStackedTable(table, room);
   const tag = addTag(room.tag, 'Table', table.summary ? { summary: table.summary } : {});
   const slabs: Slab[] = [];
   if (table.header.length > 0) {
