@@ -11,6 +11,7 @@ export function checkParts(parts: Parts, faults: FaultList): void {
   const substances = new Known('species', [...parts.species.keys(), ...bottled]);
   const ids = parts.couples.map(({ id }) => id);
   const couples = new Known('couple', ids);
+  // Not of a department's rows: their species are known by their formula alone.
   checkCoupleSpecies(parts.ours, species);
   for (const { salt, row } of parts.salts) species.check(row, [salt.gives, ...salt.with.map(({ key }) => key)]);
   checkFacts(parts.facts, species, couples);

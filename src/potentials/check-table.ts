@@ -16,7 +16,8 @@ export interface TableCheck {
 }
 
 /**
- * Checks a department's table on top of the default one: every fault with its line and reason (unbalanced, unknown element, doubled couple,
+ * Checks a department's table on top of the default one: every fault with its line and reason (unbalanced, unknown element,
+ * doubled couple,
  * not a number, charge missing …), and nE° round every cycle that one of its rows is in.
  * @param files text of the data files by name; only `couples.csv` is looked at
  * @throws Faults when the default table itself is broken

@@ -11,7 +11,8 @@ export interface Clash {
 }
 
 /**
- * Each oxidant (reductant) has one usual product per medium. Couples that a restriction ties to named partners do not count: they act
+ * Each oxidant (reductant) has one usual product per medium. Couples that a restriction ties to named partners do not count:
+ * they act
  * only with those.
  */
 export function clashesOf(couples: readonly Couple[], restrictions: readonly Restriction[]): Clash[] {

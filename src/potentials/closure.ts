@@ -7,6 +7,7 @@ import { Rational } from '../exact/rational.ts';
 
 /** Misfit of a cycle that is still taken as agreement, in volts per electron: published values differ by as much. */
 const TOLERANCE = Rational.of(3, 100);
+/** Couples in a cycle: longer ones are made of shorter ones that are checked themselves. */
 const LONGEST_CYCLE = 6;
 
 /** Couples that lead from a species back to itself, and by how much their potentials fail to add up. */
@@ -17,7 +18,8 @@ export interface Cycle {
 }
 
 /**
- * Every cycle of couples whose half-equations add to nothing (H⁺, OH⁻, water and all), shortest first. ΔG° is a function of state, so
+ * Every cycle of couples whose half-equations add to nothing (H⁺, OH⁻, water and all), shortest first. ΔG° is a function of
+ * state, so
  * that nE° has to add up to zero round each (IUPAC Green Book, 3rd ed., 2.13).
  */
 export function cyclesOf(couples: readonly Couple[]): Cycle[] {
@@ -47,7 +49,10 @@ export function cycleText({ couples, misfit }: Cycle): string {
   return `the potentials of ${members} do not add up round their cycle: they miss by ${by} V per electron`;
 }
 
-/** Paths of couples, each sharing a species with the next, that lead from the reduced form of a couple back to its oxidised form. */
+/**
+ * Paths of couples, each sharing a species with the next, that lead from the reduced form of a couple back to its oxidised
+ * form.
+ */
 function* pathsFrom(first: Couple, others: readonly Couple[]): Generator<Couple[]> {
   const stack: { path: Couple[]; at: SpeciesKey; been: Set<SpeciesKey> }[] = [
     { path: [first], at: first.reducedKey, been: new Set([first.reducedKey]) },
@@ -73,6 +78,7 @@ function misfitOf(path: readonly Couple[]): Rational | undefined {
   if (!times || more.length > 0 || times.some((count) => count.isZero())) return undefined;
   const electrons = path.map(({ half }, at) => half.electrons.times(times[at]!));
   const sum = path.reduce((total, { stored }, at) => total.plus(electrons[at]!.times(stored.value)), Rational.zero);
+  // What one way round takes up the other gives back, so the positive ones are the electrons carried.
   const oneWay = electrons.reduce((total, count) => (count.sign() > 0 ? total.plus(count) : total), Rational.zero);
   return sum.over(oneWay);
 }

@@ -2,7 +2,10 @@ import type { Couple } from '../chemistry/couple.ts';
 import type { CoupleRow } from './couple-row.ts';
 import type { FaultList } from './fault-list.ts';
 
-/** Gives every couple its id: `oxidised/reduced`, with `@medium` where the same pair stands in two media. A doubled couple is a fault. */
+/**
+ * Gives every couple its id: `oxidised/reduced`, with `@medium` where the same pair stands in two media. A doubled couple is
+ * a fault.
+ */
 export function nameCouples(rows: readonly CoupleRow[], faults: FaultList): Couple[] {
   const media = new Map<string, Set<string>>();
   const seen = new Map<string, CoupleRow>();

@@ -16,7 +16,8 @@ export interface Members {
 }
 
 /**
- * Finds the couple in a half-equation: the first species on the left and on the right that share an element whose oxidation number
+ * Finds the couple in a half-equation: the first species on the left and on the right that share an element whose oxidation
+ * number
  * falls. Water, H⁺ and OH⁻ are looked at last.
  * @throws Fault `nothing-reduced`
  */
@@ -41,7 +42,8 @@ function candidates(formulas: readonly Formula[]): Formula[] {
 }
 
 /**
- * One species on each side beside the medium, with one element in common beside O and H: electrons are taken up, so it is that element.
+ * One species on each side beside the medium, with one element in common beside O and H: electrons are taken up, so it is
+ * that element.
  * Most rows are like this, and need no oxidation numbers.
  */
 function plainPair(left: readonly Formula[], right: readonly Formula[]): Members | undefined {

@@ -7,7 +7,8 @@ export interface CsvRecord {
 }
 
 /**
- * Reads comma-separated values as RFC 4180 has them: quotes around a cell that holds commas, line breaks or doubled quotes. A byte
+ * Reads comma-separated values as RFC 4180 has them: quotes around a cell that holds commas, line breaks or doubled quotes. A
+ * byte
  * order mark, CRLF and empty lines are accepted, cells are trimmed, and a semicolon separates when the first line holds no comma.
  * @throws Fault `bad-csv` with the line
  */

@@ -1,4 +1,7 @@
-/** Freezes plain objects and arrays all the way down; maps and sets are guarded by their read-only types, their members frozen. */
+/**
+ * Freezes plain objects and arrays all the way down; maps and sets are guarded by their read-only types, their members
+ * frozen.
+ */
 export function deepFreeze<T>(value: T): T {
   if (typeof value !== 'object' || value === null || Object.isFrozen(value)) return value;
   if (value instanceof Map) for (const member of value.values()) deepFreeze(member);

@@ -14,7 +14,8 @@ export interface Ladder {
 }
 
 /**
- * Ladders of the table in acid: every species with two rungs or more below it with every reductant, and every species with two rungs
+ * Ladders of the table in acid: every species with two rungs or more below it with every reductant, and every species with
+ * two rungs
  * above it with every oxidant. Bystanders are no reagents.
  */
 export function laddersOf(tables: Tables): Ladder[] {
@@ -66,6 +67,7 @@ export function pathOf({ start, reagent }: Ladder, tables: Tables): SpeciesKey[]
       { formula: tables.speciesOf(reagent).formula, amount: 'excess' },
     ],
     medium: 'acid',
+    // all that a question could declare, so that only potentials decide
     values: 'printed',
     given: CONDITIONS,
   };

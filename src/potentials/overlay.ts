@@ -47,7 +47,8 @@ function useOf(row: SheetRow, name: string) {
 }
 
 /**
- * The table with a department's values: a row that tells of a couple we have (whatever the state or the spelling of its species) changes
+ * The table with a department's values: a row that tells of a couple we have (whatever the state or the spelling of its
+ * species) changes
  * its potential, source and note; another adds a couple, which is the usual one of its species where no couple of ours is.
  */
 export function overlaid(ours: readonly CoupleRow[], theirs: readonly CoupleRow[]): CoupleRow[] {

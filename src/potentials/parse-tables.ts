@@ -11,7 +11,8 @@ import { readParts } from './read-parts.ts';
 import type { Tables } from './tables.ts';
 
 /**
- * The tables from the text of their files, checked and frozen: shape first, then chemistry (balance, one value per couple, one usual
+ * The tables from the text of their files, checked and frozen: shape first, then chemistry (balance, one value per couple,
+ * one usual
  * couple per species and medium, nothing named that is not described). Potentials that do not add up round a cycle are warnings.
  * @param files text by file name (`couples.csv` …)
  * @param overlay a department's own table, which goes before ours

@@ -9,13 +9,19 @@ const CALCULATION_ONLY = 'calculation only';
 
 /** Columns of `couples.csv`. */
 export const COUPLE_COLUMNS = [
+  // written as a reduction, whole numbers in lowest terms, states in brackets
+
   HALF_EQUATION,
   POTENTIAL,
   'medium',
+  // media in which this is the usual product of the oxidised (reduced) form, between semicolons
   OXIDANT_IN,
   REDUCTANT_IN,
+  // `yes`: never a step of a mixture
   CALCULATION_ONLY,
+  // where the value was read, or `from memory`
   'source',
+  // another published value where they differ by more than 0.02 V, and what else a teacher should know
   'note',
 ] as const;
 

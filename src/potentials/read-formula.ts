@@ -3,7 +3,10 @@ import { parseFormula } from '../chemistry/parse-formula.ts';
 import { keyOf } from '../chemistry/write-formula.ts';
 import type { SheetRow } from './sheet.ts';
 
-/** Formulas read before, by their text: the same few hundred species stand in all the files. Emptied when it grows past all use. */
+/**
+ * Formulas read before, by their text: the same few hundred species stand in all the files. Emptied when it grows past all
+ * use.
+ */
 const READ = new Map<string, Formula>();
 const MOST = 4000;
 

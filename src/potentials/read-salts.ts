@@ -56,6 +56,7 @@ function checkAdds(row: SheetRow, salt: Salt): void {
   add(salt.formula, 1);
   add(parseFormula(salt.gives), -salt.count);
   for (const { key, count } of salt.with) add(parseFormula(key), -count);
+  // What oxygen is left over must be water: H2SO4 has none, FeSO4·7H2O seven, Na2S2O5 (two HSO3^-) takes one up.
   const water = left.get('O') ?? 0;
   left.set('O', 0);
   left.set('H', (left.get('H') ?? 0) - 2 * water);

@@ -38,7 +38,10 @@ export interface Ban {
   readonly second: readonly SpeciesKey[];
   /** media in which it holds; all when absent */
   readonly media?: readonly Medium[];
-  /** reagents: not drawn into one mixture · salt bridge: not drawn into one cell · procedure: not in an operation that is described */
+  /**
+   * reagents: not drawn into one mixture · salt bridge: not drawn into one cell · procedure: not in an operation that is
+   * described
+   */
   readonly where: 'reagents' | 'salt bridge' | 'procedure';
   /** with one of these present the ban does not hold */
   readonly unless: readonly SpeciesKey[];

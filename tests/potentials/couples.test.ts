@@ -18,7 +18,10 @@ Cd(OH)2/Cd [Zn(OH)4]^2-/Zn [Al(OH)4]^-/Al [Ag(NH3)2]^+/Ag MnO2/MnO(OH) CO2/CH3OH
   .trim()
   .split(/\s+/);
 
-/** E° printed of the reductant's couple, then of the rungs of an element from the top, with the number of rungs that are taken. */
+/**
+ * E° printed of the reductant's couple, then of the rungs of an element from the top, with the number of rungs that are
+ * taken.
+ */
 const LADDERS: readonly { reductant: string; rungs: readonly string[]; taken: number }[] = [
   { reductant: 'Zn^2+/Zn', rungs: ['VO2^+/VO^2+', 'VO^2+/V^3+', 'V^3+/V^2+', 'V^2+/V'], taken: 3 },
   { reductant: 'Fe^2+/Fe', rungs: ['VO2^+/VO^2+', 'VO^2+/V^3+', 'V^3+/V^2+', 'V^2+/V'], taken: 3 },
