@@ -5,7 +5,12 @@ import { flag, listOf, type Option, oneOf, share, someOf, text, whole } from './
 
 /** What each word means. Typed by the word lists of other rooms, so that a new level or topic cannot be forgotten here. */
 export const LEVELS: Record<Level, string> = { core: 'one idea at a time', stretch: 'more steps, less familiar' };
-const SUPPORTS: Record<Support, string> = { open: 'none', prompts: 'a hint' };
+const SUPPORTS: Record<Support, string> = {
+  open: 'none',
+  prompts: 'a hint',
+  completion: 'steps to complete',
+  worked: 'an example first',
+};
 const UNITS: Record<Units, string> = { dm: 'cm³, mol dm⁻³', litre: 'mL, mol/L' };
 const PAGES: Record<Settings['paper'], string> = { a4: '', letter: '' };
 export const TOPICS: Record<Topic, string> = {
@@ -31,12 +36,13 @@ export const OPTIONS = {
   without: listOf({ group: what, help: 'leave out a topic, family or species such as Cr2O7^2- (repeat for more)' }),
   seed: text({ group: how, help: 'a word or phrase; the same one makes the same sheet again (a new word unless said)' }),
   support: oneOf({ group: how, help: 'help printed under each part' }, SUPPORTS),
+  on: text({ group: how, help: 'misconception whose step support completion leaves blank, such as TI-RATIO-ONE' }),
   units: oneOf({ group: how, help: 'how volumes and concentrations are written' }, UNITS),
   table: text({ group: how, help: "a department's own table of potentials (CSV), laid over ours" }),
   wording: text({ group: how, help: "folder of a department's own templates, laid over ours" }),
   title: text({ group: how, help: 'printed large at the top (made from the topics unless said)' }),
   page: oneOf({ group: where, help: 'paper' }, PAGES),
-  name: text({ group: where, help: "the set's name: its folder, and the foot of its pages (the seed unless said)" }),
+  name: text({ group: where, help: "the set's name, which its folder bears (made from the seed unless said)" }),
   out: text({ group: where, help: 'folder that the set is put into (out unless said)' }),
   replace: flag({ group: where, help: 'put the new set in place of one that is there' }),
   json: flag({ group: where, help: 'print what was made as JSON' }),

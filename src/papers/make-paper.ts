@@ -1,9 +1,12 @@
 import type { Wording } from '../document/wording.ts';
+import { Fault } from '../exact/fault.ts';
+import { nearMatches } from '../exact/near-matches.ts';
 import type { Tables } from '../potentials/tables.ts';
-import { itemMarks } from '../questions/part-marks.ts';
+import { present, presentedMarks } from '../questions/present.ts';
 import type { Question } from '../questions/question.ts';
 import { allowedFamilies } from './allowed-families.ts';
 import { choose } from './choose.ts';
+import { exampleFor } from './examples.ts';
 import { minutesFor, withExtraTime } from './minutes.ts';
 import { order } from './order.ts';
 import type { Paper, Provenance } from './paper.ts';
@@ -25,17 +28,46 @@ export function makePaper(
   progress?: (done: number) => void,
 ): Paper {
   const { families, withoutSpecies } = allowedFamilies(request);
+  if (request.on !== undefined) checkMisconception(request.on, tables);
   const chosen = choose({ request, families, withoutSpecies, tables, wording }, progress);
   const questions = placeKeys(order(chosen), request.seed);
-  return paperFrom(request, questions, provenance(tables, wording, version));
+  return paperFrom(request, questions, { tables, wording, version });
+}
+
+function checkMisconception(id: string, tables: Tables): void {
+  if (tables.misconceptions.has(id)) return;
+  const near = nearMatches(id, [...tables.misconceptions.keys()]);
+  const hint =
+    near.length > 0 ? `; did you mean ${near.map((each) => `\`${each}\``).join(' or ')}?` : '; `couplet families` names them';
+  throw new Fault('unknown-misconception', `no misconception is called \`${id}\`${hint}`);
+}
+
+/** What questions are made from. */
+export interface Means {
+  readonly tables: Tables;
+  readonly wording: Wording;
+  readonly version: string;
 }
 
 /** A paper of questions already made and ordered. */
-export function paperFrom(request: SheetRequest, questions: readonly Question[], made: Provenance): Paper {
-  const marks = questions.reduce((sum, question) => sum + itemMarks(question), 0);
+export function paperFrom(request: SheetRequest, questions: readonly Question[], { tables, wording, version }: Means): Paper {
+  const { support, on, units } = request;
+  const marks = questions.reduce((sum, question) => sum + presentedMarks(present(question, support, on)), 0);
   const minutes = minutesFor(marks);
-  const title = request.title ?? titleFor(questions);
-  return { request, title, questions, marks, minutes, minutesWithExtra: withExtraTime(minutes), made };
+  const examples =
+    support === 'worked'
+      ? questions.map((question) => [question.code, exampleFor(question, questions, units, tables, wording)] as const)
+      : [];
+  return {
+    request,
+    title: request.title ?? titleFor(questions),
+    questions,
+    examples: new Map(examples),
+    marks,
+    minutes,
+    minutesWithExtra: withExtraTime(minutes),
+    made: provenance(tables, wording, version),
+  };
 }
 
 /** What a paper is made with. */

@@ -5,6 +5,8 @@ import type { Wording } from '../document/wording.ts';
 import type { Words } from '../document/words.ts';
 import type { Tables } from '../potentials/tables.ts';
 import { FAMILIES } from '../questions/families/index.ts';
+import { itemMarks } from '../questions/part-marks.ts';
+import { present, presentedMarks } from '../questions/present.ts';
 import type { Question } from '../questions/question.ts';
 import type { Paper } from './paper.ts';
 import { timeText } from './question-sheet.ts';
@@ -21,13 +23,16 @@ export function markScheme(paper: Paper, tables: Tables, wording: Wording): Docu
     kind: 'scheme',
     foot: `${paper.title}: mark scheme`,
     blocks: [
-      { kind: 'head', title: paper.title, facts: ['Mark scheme', timeText(paper), `${paper.marks} marks`], cells: [] },
+      { kind: 'head', title: paper.title, facts: ['Mark scheme', timeText(paper), `${wholeMarks(paper)} marks`], cells: [] },
       strip(paper),
       { kind: 'paragraph', content: words.inline('how-to-read') },
       heading(words, 'reveals-heading', 2),
       ...reveals(paper, tables, words),
       heading(words, 'answers-heading', 2),
-      ...paper.questions.flatMap((question, at) => [questionHeading(question, at + 1), ...schemeBlocks(question, at + 1, words)]),
+      ...paper.questions.flatMap((question, at) => [
+        questionHeading(question, at + 1),
+        ...schemeBlocks(question, at + 1, words, paper.request.on),
+      ]),
       ...safety(paper, words),
       {
         kind: 'small-print',
@@ -46,13 +51,24 @@ function strip(paper: Paper): Block {
   return {
     kind: 'strip',
     facts: [
-      fact('Marks', String(paper.marks)),
+      fact('Marks', String(wholeMarks(paper))),
+      fact('Completion copy', String(completionMarks(paper))),
       fact('Time', timeText(paper)),
       fact('Table', made.table.name),
       fact('Seed', request.seed),
       fact('Version', made.version),
     ],
   };
+}
+
+/** Marks of every point, whatever the support. */
+function wholeMarks({ questions }: Paper): number {
+  return questions.reduce((sum, question) => sum + itemMarks(question), 0);
+}
+
+/** Marks left to earn on a copy with support `completion`. */
+function completionMarks({ questions, request }: Paper): number {
+  return questions.reduce((sum, question) => sum + presentedMarks(present(question, 'completion', request.on)), 0);
 }
 
 function heading(words: Words, section: string, level: 2 | 3): Block {

@@ -24,7 +24,7 @@ export function paperOf(
     const question = makeQuestion(familyOf(family), { slot, variant, code }, ask, tables, wording);
     return keyPlace === undefined ? question : withKeyAt(question, keyPlace);
   });
-  const paper = { ...paperFrom(record.request, questions, now), title: record.title };
+  const paper = { ...paperFrom(record.request, questions, { tables, wording, version }), title: record.title };
   const marks = paper.marks === record.marks ? [] : [`the marks are ${paper.marks}; they were ${record.marks}`];
   return { paper, differences: [...differencesBetween(record.made, now), ...marks] };
 }

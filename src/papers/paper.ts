@@ -6,6 +6,9 @@ export interface Paper {
   readonly request: SheetRequest;
   readonly title: string;
   readonly questions: readonly Question[];
+  /** under support `worked`: the example before each question, by the question's code */
+  readonly examples: ReadonlyMap<string, Question>;
+  /** marks a pupil can earn under the sheet's support */
   readonly marks: number;
   /** preset 1.2 minutes a mark, rounded up */
   readonly minutes: number;

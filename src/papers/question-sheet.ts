@@ -3,8 +3,10 @@ import type { Document } from '../document/document.ts';
 import { text } from '../document/inlines.ts';
 import type { Wording } from '../document/wording.ts';
 import type { Words } from '../document/words.ts';
-import { itemMarks, partMarks } from '../questions/part-marks.ts';
-import type { Part, Question, Support } from '../questions/question.ts';
+import { plainText } from '../questions/gate/inlines-of.ts';
+import { partMarks } from '../questions/part-marks.ts';
+import { type PresentedPart, present, presentedMarks, workedExample } from '../questions/present.ts';
+import type { Part, Question } from '../questions/question.ts';
 import type { Paper } from './paper.ts';
 import { topicsOf } from './title-for.ts';
 
@@ -32,7 +34,10 @@ export function questionSheet(paper: Paper, wording: Wording): Document {
         cells: ['Name', 'Class', 'Date', `Marks / ${paper.marks}`],
         note: words.inline('note'),
       },
-      ...paper.questions.map((question, at) => questionBlock(question, at + 1, paper.request.support, words)),
+      ...paper.questions.flatMap((question, at) => [
+        ...exampleBlocks(paper.examples.get(question.code), at + 1, words),
+        questionBlock(question, at + 1, paper, words),
+      ]),
     ],
   };
 }
@@ -52,15 +57,24 @@ export function partLetter(question: Question, at: number): string | undefined {
   return question.parts.length > 1 ? LETTERS[at]! : undefined;
 }
 
-function questionBlock(question: Question, number: number, support: Support, words: Words): QuestionBlock {
+function questionBlock(question: Question, number: number, { request }: Paper, words: Words): QuestionBlock {
+  const parts = present(question, request.support, request.on);
   return {
     kind: 'question',
     number,
     code: question.code,
-    marks: itemMarks(question),
+    marks: presentedMarks(parts),
     stem: [...question.stem, ...cautionBlocks(question, words)],
-    parts: question.parts.map((part, at) => partBlock(part, partLetter(question, at), support, words)),
+    parts: parts.map((part, at) => partBlock(part, partLetter(question, at), words)),
   };
+}
+
+/** Support `worked`: an example of the same kind, every step under its principle, before the question. */
+function exampleBlocks(example: Question | undefined, number: number, words: Words): Block[] {
+  if (!example) return [];
+  const stem = example.stem.flatMap((block) => (block.kind === 'given' ? block.blocks : [block]));
+  const caption = plainText(words.inline('example', { number }));
+  return [{ kind: 'given', caption, blocks: [...stem, ...workedExample(example)] }];
 }
 
 function cautionBlocks(question: Question, words: Words): Block[] {
@@ -69,16 +83,16 @@ function cautionBlocks(question: Question, words: Words): Block[] {
   return [{ kind: 'paragraph', weight: 'caution', content: words.inline('caution', { caution }) }];
 }
 
-function partBlock(part: Part, letter: string | undefined, support: Support, words: Words): PartBlock {
-  const hints: Block[] =
-    support === 'prompts' && part.hints.length > 0
-      ? part.hints.map((hint) => ({ kind: 'paragraph', weight: 'light', content: [...words.inline('hint'), text(' '), ...hint] }))
-      : [];
+function partBlock({ part, hints, printed, given, asks }: PresentedPart, letter: string | undefined, words: Words): PartBlock {
+  const told = hints.map(
+    (hint): Block => ({ kind: 'paragraph', weight: 'light', content: [...words.inline('hint'), text(' '), ...hint] }),
+  );
+  const answers = asks ? answerBlocks(part) : [];
   return {
     kind: 'part',
     ...(letter === undefined ? {} : { letter }),
-    marks: partMarks(part),
-    blocks: [{ kind: 'paragraph', content: part.prompt }, ...hints, ...answerBlocks(part)],
+    marks: partMarks(part) - given.size,
+    blocks: [{ kind: 'paragraph', content: part.prompt }, ...told, ...printed, ...answers],
   };
 }
 

@@ -11,6 +11,8 @@ export interface SheetRequest {
   readonly title?: string;
   readonly level: Level;
   readonly support: Support;
+  /** the misconception whose step support `completion` leaves blank; each family's most common one when absent */
+  readonly on?: string;
   /** share of the marks that is multiple choice, 0 to 1 */
   readonly choice: number;
   readonly units: Units;

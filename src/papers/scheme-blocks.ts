@@ -4,7 +4,8 @@ import { joined, text } from '../document/inlines.ts';
 import type { Words } from '../document/words.ts';
 import { acceptedRange } from '../questions/accepted-range.ts';
 import { partMarks } from '../questions/part-marks.ts';
-import type { Part, Point, Question, Row } from '../questions/question.ts';
+import { present } from '../questions/present.ts';
+import type { MisconceptionId, Part, Point, PointId, Question, Row } from '../questions/question.ts';
 import { earnedIn, rowsOf } from '../questions/rows.ts';
 import { showNumber, showValue } from '../questions/show-value.ts';
 import { solve } from '../questions/solve.ts';
@@ -12,15 +13,16 @@ import type { Values } from '../questions/value.ts';
 import { partLetter } from './question-sheet.ts';
 
 /** One block of the scheme for each part of a question. */
-export function schemeBlocks(question: Question, number: number, words: Words): SchemeBlock[] {
+export function schemeBlocks(question: Question, number: number, words: Words, on?: MisconceptionId): SchemeBlock[] {
   const values = solve(question, 'printed');
   const rows = rowsOf(question);
+  const completed = new Set(present(question, 'completion', on).flatMap(({ given }) => [...given]));
   return question.parts.map((part, at) => ({
     kind: 'scheme',
     label: `${number}${partLetter(question, at) ?? ''}`,
     marks: partMarks(part),
     answer: answersOf(question, part, values, words),
-    points: part.points.map(schemePoint),
+    points: part.points.map((point) => schemePoint(point, completed)),
     worked: workedOf(question, part, values),
     seen: rows.flatMap((row) => seenIn(question, part, row, words)),
   }));
@@ -47,9 +49,9 @@ function answersOf(question: Question, part: Part, values: Values, words: Words)
   });
 }
 
-function schemePoint({ accept, refuse, ignore, carries }: Point): SchemePoint {
+function schemePoint({ id, accept, refuse, ignore, carries }: Point, completed: ReadonlySet<PointId>): SchemePoint {
   const [earns, ...also] = accept;
-  return { earns: earns ?? [], also, not: refuse, ignore, carries };
+  return { earns: earns ?? [], also, not: refuse, ignore, carries, ...(completed.has(id) ? { given: ['completion'] } : {}) };
 }
 
 /** The worked lines of a part, computed from figures as they are printed. */

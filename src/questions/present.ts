@@ -1,4 +1,4 @@
-import type { Block, WorkingLine } from '../document/block.ts';
+import type { Block } from '../document/block.ts';
 import type { Inline } from '../document/inline.ts';
 import { text } from '../document/inlines.ts';
 import type { MisconceptionId, Part, PartId, Point, PointId, Question, Step, Support } from './question.ts';
@@ -11,33 +11,42 @@ export interface PresentedPart {
   readonly part: Part;
   /** hints under the prompt */
   readonly hints: readonly (readonly Inline[])[];
-  /** lines that are printed for the pupil, some with gaps to fill */
-  readonly lines: readonly WorkingLine[];
+  /** steps that are printed for the pupil, some with gaps to fill */
+  readonly printed: readonly Block[];
   /** points whose step is printed, so that they are not the pupil's to earn */
   readonly given: ReadonlySet<PointId>;
-  /** false when everything the part asks is printed */
+  /** false when nothing is left to write but what the frames hold */
   readonly asks: boolean;
 }
 
 /**
  * A finished question under a support. `open` prints it as it is and `prompts` adds hints; `completion` prints the steps that do not
- * depend on the blank one, leaves a gap for the blank step and frames for the steps after it; `worked` leaves the question as it is,
+ * depend on the blank one, leaves a gap for the blank step and frames for the steps that follow from it, and leaves the last part whole; `worked` leaves the question as it is,
  * because its example stands before it. Solving is over before this: the answers are the same under every support.
  * @param on the misconception whose step is left blank; the family's most common one when absent or not in this question
  */
 export function present(question: Question, support: Support, on?: MisconceptionId): PresentedPart[] {
   if (support !== 'completion' || question.parts.some(({ options }) => options)) {
-    return question.parts.map((part) => ({ part, hints: support === 'prompts' ? part.hints : [], lines: [], given: new Set(), asks: true }));
+    return question.parts.map((part) => ({
+      part,
+      hints: support === 'prompts' ? part.hints : [],
+      printed: [],
+      given: new Set(),
+      asks: true,
+    }));
   }
   const blank = blankStep(question, on);
   const after = dependents(question.steps, blank);
+  const last = question.parts.at(-1)!.id;
   const values = solve(question, 'printed');
-  return question.parts.map((part) => completed(question, part, { blank, after, values }));
+  return question.parts.map((part) => completed(question, part, { blank, after, last, values }));
 }
 
 interface Fading {
   readonly blank: NodeId;
   readonly after: ReadonlySet<NodeId>;
+  /** the part that the pupil does alone, whatever is given before */
+  readonly last: PartId;
   readonly values: Values;
 }
 
@@ -56,27 +65,32 @@ function dependents(steps: readonly Step[], id: NodeId): Set<NodeId> {
   return found;
 }
 
-function completed(question: Question, part: Part, fading: Fading): PresentedPart {
+function completed(question: Question, part: Part, { blank, after, last, values }: Fading): PresentedPart {
   const steps = question.steps.filter((step) => step.part === part.id);
-  const isGiven = ({ id }: Step) => id !== fading.blank && !fading.after.has(id);
-  const given = new Set(part.points.filter(({ step }) => steps.some((each) => each.id === step && isGiven(each))).map(({ id }) => id));
-  const asks = given.size < part.points.length;
-  const lines = steps.flatMap((step) => lineOf(step, isGiven(step), part, fading.values));
-  return { part, hints: [], lines, given, asks };
+  const isGiven = ({ id }: Step) => id !== blank && !after.has(id) && part.id !== last;
+  const given = new Set(
+    part.points.filter(({ step }) => steps.some((each) => each.id === step && isGiven(each))).map(({ id }) => id),
+  );
+  const frames = part.id === last && !steps.some(({ id }) => id === blank || after.has(id)) ? [] : steps;
+  const printed = frames.flatMap((step) => printedStep(step, isGiven(step), part, values));
+  // A frame that ends in the answer is the place to write it: no box beside it.
+  const open = part.answers.filter((id) => !frames.some((step) => step.id === id && (isGiven(step) || step.line)));
+  return { part, hints: [], printed, given, asks: open.length > 0 };
 }
 
 /** A given step in full; a step of arithmetic that is not given as a frame with gaps; nothing for words still to be found. */
-function lineOf(step: Step, isGiven: boolean, part: Part, values: Values): WorkingLine[] {
+function printedStep(step: Step, isGiven: boolean, part: Part, values: Values): Block[] {
   const line = step.line?.(values);
-  if (line) return [isGiven ? line : { left: line.left, right: framed(line.right) }];
-  const isAnswer = part.answers.includes(step.id);
-  return isGiven && isAnswer ? [{ left: [], right: showValue(values.get(step.id)!, step.printed, step.id) }] : [];
+  if (line) return [{ kind: 'working', lines: [isGiven ? line : { left: line.left, right: framed(line.right) }] }];
+  if (!isGiven || !part.answers.includes(step.id)) return [];
+  return [{ kind: 'paragraph', weight: 'light', content: showValue(values.get(step.id)!, step.printed, step.id) }];
 }
 
 /** Gaps for the arithmetic and for its result, the unit left standing. */
 function framed(right: readonly Inline[]): Inline[] {
   const result = right.at(-1);
-  const unit: Inline[] = result?.kind === 'quantity' && result.unit !== '' ? [{ kind: 'quantity', number: '', unit: result.unit }] : [];
+  const unit: Inline[] =
+    result?.kind === 'quantity' && result.unit !== '' ? [{ kind: 'quantity', number: '', unit: result.unit }] : [];
   return [{ kind: 'gap', width: 9 }, text(' = '), { kind: 'gap', width: 5 }, ...unit];
 }
 
@@ -99,10 +113,15 @@ export function workedExample(question: Question): Block[] {
       { kind: 'paragraph', content: part.prompt },
       ...steps.flatMap((step): Block[] => [
         { kind: 'paragraph', weight: 'light', content: [text(sentence(step.principle))] },
-        { kind: 'working', lines: [step.line?.(values) ?? { left: [], right: showValue(values.get(step.id)!, step.printed) }] },
+        exampleLine(step, values),
       ]),
     ];
   });
+}
+
+function exampleLine(step: Step, values: Values): Block {
+  const line = step.line?.(values);
+  return line ? { kind: 'working', lines: [line] } : { kind: 'display', content: showValue(values.get(step.id)!, step.printed) };
 }
 
 function sentence(words: string): string {

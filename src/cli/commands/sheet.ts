@@ -11,7 +11,7 @@ import { tellSet } from '../tell-set.ts';
 import { checkPlace, writeSet } from '../write-set.ts';
 
 const WHAT = ['family', 'topic', 'questions', 'marks', 'minutes', 'level', 'choice', 'without'] as const;
-const HOW = ['seed', 'support', 'units', 'table', 'wording', 'title'] as const;
+const HOW = ['seed', 'support', 'on', 'units', 'table', 'wording', 'title'] as const;
 const WHERE = ['page', 'name', 'out', 'replace', 'json'] as const;
 const TAKES = [...WHAT, ...HOW, ...WHERE];
 
@@ -44,6 +44,7 @@ function requestOf(given: Given<(typeof TAKES)[number]>): SheetRequest {
     ...(given.title === undefined ? {} : { title: plainText('title', given.title) }),
     level: given.level,
     support: given.support,
+    ...(given.on === undefined ? {} : { on: given.on }),
     choice: given.choice,
     units: given.units,
     families: given.family,

@@ -1,5 +1,5 @@
 import type { PartBlock, QuestionBlock } from '../../../document/block.ts';
-import { box, INK, type Item } from '../item.ts';
+import { box, INK, type Item, shift } from '../item.ts';
 import { inner, label, type Room } from '../room.ts';
 import { strutAscent } from '../set-lines.ts';
 import { cellWidth } from '../settings.ts';
@@ -56,16 +56,26 @@ function layPart(part: PartBlock, room: Room, listed: boolean): Slab[] {
   const [first, ...rest] = part.blocks;
   const opening = first ? room.lay([first], inner(room, { tag: body })) : [];
   const beside = pen.measures.cells > 0;
-  const cell = markingCell(part.marks, room, body);
-  const below = beside ? [] : [slab(pen.size * 2, cell)];
+  // A part that is printed in full, as an example to complete, has no marks to give.
+  const cell = part.marks === 0 ? [] : markingCell(part.marks, room, body);
+  const below = beside || cell.length === 0 ? [] : [slab(pen.size * 2, cell)];
   const slabs = [...opening, ...room.lay(rest, inner(room, { tag: body })), ...below];
   const marked = letterMark ? { mark: letterMark } : {};
   const place = { x: room.x - pen.measures.hang, y: strutAscent(pen), face: 'strong' as const, size: size.text * 1.05 };
   const letter = part.letter ? [label(pen, part.letter, { ...place, ...marked })] : [];
-  const noted = slabs.map((each, i): Slab => {
-    return i === 0 ? { ...each, note: { marks: part.marks }, items: [...letter, ...each.items, ...(beside ? cell : [])] } : each;
-  });
+  const withCell = beside ? besideOpening(slabs, Math.max(opening.length, 1), cell) : slabs;
+  const noted = withCell.map(
+    (each, i): Slab => (i === 0 ? { ...each, note: { marks: part.marks }, items: [...letter, ...each.items] } : each),
+  );
   return withAbove(noted, step * 2.2);
+}
+
+/** Puts a cell beside the first line of an opening of so many slabs, yet behind its last: it is read after the prompt. */
+function besideOpening(slabs: readonly Slab[], count: number, cell: readonly Item[]): Slab[] {
+  const before = slabs.slice(0, count - 1).reduce((sum, each) => sum + each.height, 0);
+  return slabs.map((each, i) =>
+    i === count - 1 ? { ...each, items: [...each.items, ...cell.map((item) => shift(item, 0, -before))] } : each,
+  );
 }
 
 /** The cell where the marker writes the score: a slash and the marks, ruled on its own, at the frame's right edge. */
