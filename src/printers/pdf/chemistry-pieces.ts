@@ -72,7 +72,7 @@ const ARROW_AXIS = 0.259;
 
 /** An arrow long enough to read as one, on the axis of the plus signs. */
 export function arrowPiece(arrow: Arrow, pen: Pen): Piece {
-  const size = pen.size * (arrow === 'forward' ? 0.95 : 1.3);
+  const size = Math.max(pen.measures.floor, pen.size * (arrow === 'forward' ? 0.95 : 1.3));
   const text = arrow === 'forward' ? '⟶' : '⇌';
   return new BoxBuilder(pen).text(text, { face: 'symbol', size, rise: AXIS * pen.size - ARROW_AXIS * size }).build();
 }

@@ -53,7 +53,7 @@ function largeFoot(codes: readonly string[], total: number | undefined, facts: F
     for (const item of part.items) lines.push(withoutMark({ ...(item as TextItem), y: item.y + y }));
     y += part.height;
   }
-  return [...lines, ...(total === undefined ? [] : pageTotal(total, pen, measures.margin.bottom - SAFE - pen.size * 0.4))];
+  return [...lines, ...(total === undefined ? [] : pageTotal(total, pen, measures.margin.bottom - SAFE - pen.size * 0.6))];
 }
 
 function footLines(codes: readonly string[], withTotal: boolean, { number, count, document, pen }: FootFacts): Slab[] {

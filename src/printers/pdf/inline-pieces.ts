@@ -15,7 +15,7 @@ const HANDLERS: Handlers = {
   equation: ({ equation, arrow }, pen) => equationPieces(equation, arrow, pen),
   quantity: (quantity, pen) => [quantityPiece(quantity, pen)],
   symbol: (symbol, pen) => [symbolPiece(symbol, pen)],
-  fraction: (fraction, pen) => [fractionPiece(fraction, pen)],
+  fraction: fractionPieces,
   gap: ({ width }, pen) => [blankPiece(width, pen)],
 };
 
@@ -48,8 +48,17 @@ function symbolPiece(symbol: Extract<Inline, { kind: 'symbol' }>, pen: Pen): Pie
   return builder.build(plain ? undefined : { type: 'Formula', alt: speakInlines([symbol]) });
 }
 
-/** A stacked fraction, its bar at the height of a minus sign. */
-function fractionPiece(fraction: Extract<Inline, { kind: 'fraction' }>, pen: Pen): Piece {
+/** A stacked fraction, or one written along the line where no line could hold it, as in the largest print. */
+function fractionPieces(fraction: Extract<Inline, { kind: 'fraction' }>, pen: Pen): readonly Piece[] {
+  const stacked = stackedFraction(fraction, pen);
+  const { frame, hang, cells } = pen.measures;
+  if (stacked.width < frame - 2 * hang - cells) return [stacked];
+  const words = (text: string): Inline => ({ kind: 'text', text });
+  return inlinePieces([words('('), ...fraction.above, words(') ÷\u00a0'), ...fraction.below], pen);
+}
+
+/** The bar of a stacked fraction is at the height of a minus sign. */
+function stackedFraction(fraction: Extract<Inline, { kind: 'fraction' }>, pen: Pen): Piece {
   const small = { ...pen, size: Math.max(pen.measures.floor, pen.size * 0.92) };
   const above = joinPieces(small, inlinePieces(fraction.above, small));
   const below = joinPieces(small, inlinePieces(fraction.below, small));

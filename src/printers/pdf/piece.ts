@@ -68,7 +68,7 @@ export class BoxBuilder {
 
   /** Text at the pen, or in another face, size or height. */
   text(text: string, more: { face?: Face; size?: number; rise?: number } = {}): this {
-    const size = more.size ?? this.#pen.size;
+    const size = Math.max(this.#pen.measures.floor, more.size ?? this.#pen.size);
     const rise = more.rise ?? 0;
     for (const part of faceRuns(this.#pen.fonts, more.face ?? this.#pen.face, text)) {
       const width = textWidth(this.#pen.fonts, part.face, size, part.text);

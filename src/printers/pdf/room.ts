@@ -48,7 +48,7 @@ export function label(
   at: { x: number; y: number; align?: 'start' | 'middle' | 'end'; face?: Face; size?: number; ink?: number; mark?: Mark },
 ): TextItem {
   const face = at.face ?? pen.face;
-  const size = at.size ?? pen.size;
+  const size = Math.max(pen.measures.floor, at.size ?? pen.size);
   const width = textWidth(pen.fonts, face, size, text);
   const x = at.x - width * { start: 0, middle: 0.5, end: 1 }[at.align ?? 'start'];
   const item: TextItem = { kind: 'text', x, y: at.y, face, size, text, width, ink: at.ink ?? pen.ink };

@@ -44,7 +44,7 @@ export interface Measures {
 }
 
 /** Text above this size is large print, with a foot of several lines and simpler arrangements. */
-export const LARGE = 15;
+export const LARGE = 12;
 
 /** Text above this size leaves no room for a column of marking cells; they stand below their parts. */
 const HUGE = 28;
