@@ -7,9 +7,9 @@ import { flag, listOf, type Option, oneOf, share, someOf, text, whole } from './
 export const LEVELS: Record<Level, string> = { core: 'one idea at a time', stretch: 'more steps, less familiar' };
 const SUPPORTS: Record<Support, string> = {
   open: 'none',
-  prompts: 'a hint',
-  completion: 'steps to complete',
-  worked: 'an example first',
+  prompts: 'a hint under each part',
+  completion: 'some lines given',
+  worked: 'a worked example first',
 };
 const UNITS: Record<Units, string> = { dm: 'cm³, mol dm⁻³', litre: 'mL, mol/L' };
 const PAGES: Record<Settings['paper'], string> = { a4: '', letter: '' };
@@ -35,7 +35,7 @@ export const OPTIONS = {
   choice: share({ group: what, help: 'share of the marks that is multiple choice, 0 to 1 (0 unless said)' }),
   without: listOf({ group: what, help: 'leave out a topic, family or species such as Cr2O7^2- (repeat for more)' }),
   seed: text({ group: how, help: 'a word or phrase; the same one makes the same sheet again (a new word unless said)' }),
-  support: oneOf({ group: how, help: 'help printed under each part' }, SUPPORTS),
+  support: oneOf({ group: how, help: 'help given on the sheet' }, SUPPORTS),
   on: text({ group: how, help: 'misconception whose step support completion leaves blank, such as TI-RATIO-ONE' }),
   units: oneOf({ group: how, help: 'how volumes and concentrations are written' }, UNITS),
   table: text({ group: how, help: "a department's own table of potentials (CSV), laid over ours" }),

@@ -1,6 +1,6 @@
 import { randomBytes } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, renameSync, rmdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { systemFault } from './system-fault.ts';
 
 /** Files of one set by name, in the order in which they are told. */
@@ -45,13 +45,21 @@ export function writeSet(folder: string, files: FileSet, mayReplace: MayReplace)
   }
 }
 
-/** @returns the outermost folder that had to be made, to be taken away again if the set cannot be written */
+/**
+ * Makes a folder and those above it. One by one, since Node's own way of making them all never ends where the system refuses with ENOENT.
+ * @returns the outermost folder that had to be made, to be taken away again if the set cannot be written
+ */
 function makeFolder(folder: string): string | undefined {
+  const missing: string[] = [];
+  for (let each = resolve(folder); !existsSync(each); each = dirname(each)) missing.unshift(each);
   try {
-    return mkdirSync(folder, { recursive: true });
+    for (const each of missing) mkdirSync(each);
+    if (!statSync(folder).isDirectory()) throw Object.assign(new Error(folder), { code: 'EEXIST' });
   } catch (error) {
+    if (missing[0] !== undefined) rmSync(missing[0], { recursive: true, force: true });
     throw systemFault('cannot-write', `to make the folder \`${folder}\``, error);
   }
+  return missing[0];
 }
 
 /** An empty folder is as good as none. */

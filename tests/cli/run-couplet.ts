@@ -9,6 +9,7 @@ export const launcher = join(root, 'src/cli/couplet.mjs');
 export interface Run {
   readonly status: number;
   readonly stdout: string;
+  /** without lines of progress, which a busy machine may add */
   readonly stderr: string;
 }
 
@@ -21,9 +22,13 @@ export function couplet(
 ): Promise<Run> {
   return new Promise((done) => {
     execFile(process.execPath, [program, ...args], { cwd, env: { ...process.env, ...env } }, (error, stdout, stderr) => {
-      done({ status: error === null ? 0 : typeof error.code === 'number' ? error.code : -1, stdout, stderr });
+      done({ status: error === null ? 0 : typeof error.code === 'number' ? error.code : -1, stdout, stderr: withoutProgress(stderr) });
     });
   });
+}
+
+export function withoutProgress(said: string): string {
+  return said.replace(/^(Making|Printing) \w+: \d+( of \d+)?\n/gm, '');
 }
 
 /** An empty folder of its own for a test. */

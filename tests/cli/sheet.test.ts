@@ -2,7 +2,7 @@ import { execFile } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { couplet, emptyFolder, launcher, type Run } from './run-couplet.ts';
+import { couplet, emptyFolder, launcher, type Run, withoutProgress } from './run-couplet.ts';
 
 const NAMES = ['mark-scheme.pdf', 'questions.pdf', 'record.json'];
 /** A short sheet, the same in every test. */
@@ -144,6 +144,14 @@ describe('a place that cannot be written to', () => {
     expect(readFileSync(join(top, 'out'), 'utf8')).toBe('a file');
   });
 
+  it('is named also where the system makes no folders at all', async () => {
+    const { status, stderr } = await couplet([...SHORT, '--out', '/proc/couplet/deep'], emptyFolder());
+    expect(status).toBe(2);
+    expect(stderr).toContain(
+      'couplet: expected to make the folder `/proc/couplet/deep`, but there is no such file or folder (ENOENT)\n',
+    );
+  });
+
   it('holds no half of a set when room runs out', async () => {
     const top = emptyFolder();
     mkdirSync(join(top, 'kept'));
@@ -151,7 +159,7 @@ describe('a place that cannot be written to', () => {
     const command = `ulimit -f 8; exec "$0" "$@"`;
     const args = ['-c', command, process.execPath, launcher, ...SHORT, '--out', 'kept/new/deep'];
     const { status, stderr } = await new Promise<{ status: unknown; stderr: string }>((done) =>
-      execFile('bash', args, { cwd: top }, (error, _stdout, stderr) => done({ status: error?.code, stderr })),
+      execFile('bash', args, { cwd: top }, (error, _stdout, stderr) => done({ status: error?.code, stderr: withoutProgress(stderr) })),
     );
     expect(stderr).toBe(
       'couplet: expected to write into the folder `kept/new/deep`, but the file would be larger than the system allows (EFBIG)\n',

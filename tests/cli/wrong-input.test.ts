@@ -19,7 +19,7 @@ const MISTAKES: readonly (readonly [args: readonly string[], said: string])[] = 
     ['sheet', '--level', 'cor'],
     'after `--level`, expected core or stretch, found `cor`; did you mean `core`?\n  --level cor\n          ^^^\n',
   ],
-  [['sheet', '--support', 'full'], 'after `--support`, expected open or prompts, found `full`'],
+  [['sheet', '--support', 'full'], 'after `--support`, expected open, prompts, completion or worked, found `full`'],
   [['sheet', '--units', 'SI'], 'after `--units`, expected dm or litre, found `SI`'],
   [['sheet', '--page', 'a3'], 'after `--page`, expected a4 or letter, found `a3`'],
   [['sheet', '--topic', 'redox'], 'found `redox`; did you mean `redox-titration`?'],
