@@ -22,7 +22,11 @@ export function couplet(
 ): Promise<Run> {
   return new Promise((done) => {
     execFile(process.execPath, [program, ...args], { cwd, env: { ...process.env, ...env } }, (error, stdout, stderr) => {
-      done({ status: error === null ? 0 : typeof error.code === 'number' ? error.code : -1, stdout, stderr: withoutProgress(stderr) });
+      done({
+        status: error === null ? 0 : typeof error.code === 'number' ? error.code : -1,
+        stdout,
+        stderr: withoutProgress(stderr),
+      });
     });
   });
 }

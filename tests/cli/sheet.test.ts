@@ -159,7 +159,9 @@ describe('a place that cannot be written to', () => {
     const command = `ulimit -f 8; exec "$0" "$@"`;
     const args = ['-c', command, process.execPath, launcher, ...SHORT, '--out', 'kept/new/deep'];
     const { status, stderr } = await new Promise<{ status: unknown; stderr: string }>((done) =>
-      execFile('bash', args, { cwd: top }, (error, _stdout, stderr) => done({ status: error?.code, stderr: withoutProgress(stderr) })),
+      execFile('bash', args, { cwd: top }, (error, _stdout, stderr) =>
+        done({ status: error?.code, stderr: withoutProgress(stderr) }),
+      ),
     );
     expect(stderr).toBe(
       'couplet: expected to write into the folder `kept/new/deep`, but the file would be larger than the system allows (EFBIG)\n',
