@@ -13,14 +13,13 @@ export function checkTemplate(text: string, file: string, firstLine: number): vo
   visit(program, (node) => {
     const line = node.loc?.start.line ?? 1;
     if (/Partial|Decorator/.test(node.type)) throw faultAt(line, 'partials and decorators are not allowed in a wording');
-    const call = node as unknown as { path?: { original?: unknown; data?: boolean }; params?: unknown[]; escaped?: boolean };
-    if (!/Mustache|Block|SubExpression/.test(node.type) || !call.path) return;
-    const name = String(call.path.original);
-    const isCall = (call.params?.length ?? 0) > 0 || node.type === 'BlockStatement';
+    if (node.type === 'PathExpression') checkPath(node as hbs.AST.PathExpression, line, faultAt);
+    if (!/Mustache|Block|SubExpression/.test(node.type)) return;
+    const { path, params } = node as hbs.AST.MustacheStatement;
+    const name = path.type === 'PathExpression' ? (path as hbs.AST.PathExpression).original : '';
+    const isCall = params.length > 0 || node.type === 'BlockStatement';
     if (isCall && !ALLOWED.has(name))
       throw faultAt(line, `\`${name}\` is not a helper of ours; there are: ${[...ALLOWED].join(' ')}`);
-    if (/^(?:constructor|__proto__|prototype)$|\.\.|@(?!index|first|last)/.test(name))
-      throw faultAt(line, `\`${name}\` is not allowed in a wording`);
   });
 }
 
@@ -31,6 +30,18 @@ function parse(text: string, faultAt: (line: number, message: string) => Fault):
     const message = error instanceof Error ? error.message : String(error);
     const line = /line (\d+)/.exec(message);
     throw faultAt(Number(line?.[1] ?? 1), `the wording does not parse: ${message.split('\n').at(-1)}`);
+  }
+}
+
+/** A name may go down into plain data, and nowhere else. */
+function checkPath(
+  { original, data, depth, parts }: hbs.AST.PathExpression,
+  line: number,
+  faultAt: (line: number, message: string) => Fault,
+): void {
+  const strays = depth > 0 || (data && !['index', 'first', 'last'].includes(original.replace('@', '')));
+  if (strays || parts.some((part) => ['constructor', '__proto__', 'prototype'].includes(String(part)))) {
+    throw faultAt(line, `\`${original}\` is not allowed in a wording`);
   }
 }
 

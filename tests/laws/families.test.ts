@@ -16,7 +16,12 @@ const LEVELS: readonly Level[] = ['core', 'stretch'];
 /** Every way a family can be asked. */
 const asks = FAMILIES.flatMap((family) =>
   LEVELS.flatMap((level) =>
-    family.answering.map((answering) => ({ family, level, answering, name: `${family.id}, ${level}, ${answering}` })),
+    family.answering.map((answering) => ({
+      family,
+      level,
+      answering,
+      name: `${family.id}, ${level}, ${answering}`,
+    })),
   ),
 );
 
