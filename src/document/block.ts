@@ -1,5 +1,5 @@
 import type { Figure } from './figure.ts';
-import type { Inline } from './inline.ts';
+import type { Inline, Role } from './inline.ts';
 
 /** One block of a document. A printer has a handler for each kind and refuses any other. */
 export type Block =
@@ -105,6 +105,8 @@ export interface SchemeBlock {
   readonly label: string;
   readonly marks: number;
   readonly answer: readonly (readonly Inline[])[];
+  /** step that each answer is the value of; never printed, there for whoever checks a finished scheme */
+  readonly roles?: readonly Role[];
   /** one line per mark, with a box to tick */
   readonly points: readonly SchemePoint[];
   readonly worked: readonly Block[];
@@ -113,6 +115,8 @@ export interface SchemeBlock {
 }
 
 export interface SchemePoint {
+  /** step and kind of the point, `equation:value`; never printed */
+  readonly role?: Role;
   readonly earns: readonly Inline[];
   /** what is also right, what is not, what makes no difference; empty when nothing needs saying */
   readonly also: readonly (readonly Inline[])[];
@@ -125,6 +129,8 @@ export interface SchemePoint {
 }
 
 export interface SchemeSeen {
+  /** misconceptions that lead to this, the one told first, then its aliases; never printed */
+  readonly slips?: readonly Role[];
   /** what the pupil wrote */
   readonly wrote: readonly Inline[];
   /** what has happened, in a colleague's words */

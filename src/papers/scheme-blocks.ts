@@ -22,6 +22,7 @@ export function schemeBlocks(question: Question, number: number, words: Words, o
     label: `${number}${partLetter(question, at) ?? ''}`,
     marks: partMarks(part),
     answer: answersOf(question, part, values, words),
+    roles: part.answers,
     points: part.points.map((point) => schemePoint(point, completed)),
     worked: workedOf(question, part, values),
     seen: rows.flatMap((row) => seenIn(question, part, row, words)),
@@ -51,7 +52,8 @@ function answersOf(question: Question, part: Part, values: Values, words: Words)
 
 function schemePoint({ id, accept, refuse, ignore, carries }: Point, completed: ReadonlySet<PointId>): SchemePoint {
   const [earns, ...also] = accept;
-  return { earns: earns ?? [], also, not: refuse, ignore, carries, ...(completed.has(id) ? { given: ['completion'] } : {}) };
+  const given = completed.has(id) ? { given: ['completion'] } : {};
+  return { role: id, earns: earns ?? [], also, not: refuse, ignore, carries, ...given };
 }
 
 /** The worked lines of a part, computed from figures as they are printed. */
@@ -65,6 +67,7 @@ function seenIn(question: Question, part: Part, row: Row, words: Words): SchemeS
   const seen = row.seen.get(part.id);
   if (!seen) return [];
   const from = question.steps.find(({ id }) => id === row.at)!.part;
+  const slips = [row.slip, ...row.aliases];
   const earned = { earned: earnedIn(row, part), marks: partMarks(part) };
   const wrote = joined(
     seen.map(({ content }) => content),
@@ -78,6 +81,7 @@ function seenIn(question: Question, part: Part, row: Row, words: Words): SchemeS
       ) ?? '';
     return [
       {
+        slips,
         wrote,
         happened: words.inline('carried-from', { letter }),
         earns: words.inline('earns', { ...earned, onward: '', goesOn: false }),
@@ -89,6 +93,7 @@ function seenIn(question: Question, part: Part, row: Row, words: Words): SchemeS
     .map((each) => partLetter(question, question.parts.indexOf(each))!);
   return [
     {
+      slips,
       wrote,
       happened: row.happened,
       earns: words.inline('earns', { ...earned, onward: onward.join(', '), goesOn: onward.length > 0 }),
