@@ -61,7 +61,7 @@ function speakTerm({ coefficient, formula }: Term): string {
 
 /** A number and its unit as read out: powers in words, `0.0200 mol dm to the minus 3`. */
 export function speakQuantity(number: string, unit: string): string {
-  const text = unit ? `${number} ${unit}` : number;
+  const text = [number, unit].filter(Boolean).join(' ');
   return text
     .replace(/\s*×\s*10/, ' times 10')
     .replace(

@@ -33,11 +33,11 @@ export function drawFoot(slabs: readonly Slab[], facts: FootFacts): Item[] {
 function smallFoot(codes: readonly string[], total: number | undefined, { number, count, document, pen }: FootFacts): Item[] {
   const { measures } = pen;
   const small = smallPen(pen);
-  const y = 29;
+  const y = 28;
   const items: Item[] = [
     label(small, document.foot, { x: 0, y }),
     label(small, `page ${number} of ${count}`, { x: measures.frame / 2, y, align: 'middle' }),
-    label(small, codes.join('  '), { x: 0, y: y + measures.size.tiny * 1.6, size: measures.size.tiny }),
+    label(small, codes.join('  '), { x: 0, y: y + measures.size.tiny * 1.5, size: measures.size.tiny }),
   ];
   return [...items, ...(total === undefined ? [] : pageTotal(total, pen, y))];
 }

@@ -4,6 +4,7 @@ import { equationPieces, formulaPiece } from './chemistry-pieces.ts';
 import { dots } from './item.ts';
 import { BoxBuilder, ITALIC_FACE, joinPieces, type Pen, type Piece, type Speech } from './piece.ts';
 import { quantityPiece } from './quantity-piece.ts';
+import { scriptSize } from './settings.ts';
 import { textPieces } from './text-pieces.ts';
 
 type Handlers = { readonly [K in Inline['kind']]: (inline: Extract<Inline, { kind: K }>, pen: Pen) => readonly Piece[] };
@@ -30,14 +31,16 @@ function handle<K extends Inline['kind']>(inline: Extract<Inline, { kind: K }>, 
   return handler(inline, pen);
 }
 
-/** Italic letter; what is raised stands over what is lowered, as in E°cell. */
+/** Italic letter; what is raised stands over what is lowered, as in E°cell, where there is room. */
 function symbolPiece(symbol: Extract<Inline, { kind: 'symbol' }>, pen: Pen): Piece {
   const builder = new BoxBuilder(pen).text(symbol.letter, { face: ITALIC_FACE[pen.face] });
   const start = builder.x;
   if (symbol.raised === '°') builder.text('°');
   else if (symbol.raised) builder.script(symbol.raised, 'above');
   const raisedEnd = builder.x;
-  if (symbol.lowered) builder.back(start).script(symbol.lowered, 'below');
+  // scripts nearly as large as their letter would meet: then they stand one behind the other
+  const stacked = scriptSize(pen.measures, pen.size) <= pen.size * 0.8;
+  if (symbol.lowered) builder.back(stacked ? start : raisedEnd).script(symbol.lowered, 'below');
   if (raisedEnd > builder.x) builder.back(raisedEnd);
   if (symbol.of) {
     builder.skip(pen.size * 0.04).text('(');
@@ -68,7 +71,7 @@ function stackedFraction(fraction: Extract<Inline, { kind: 'fraction' }>, pen: P
   const builder = new BoxBuilder(pen);
   builder.skip((width - above.width) / 2).piece(above, axis + gap + above.descent);
   builder.back((width - below.width) / 2).piece(below, axis - gap - below.ascent);
-  const bar = { ...dots(0, -axis, width), line: Math.max(0.5, pen.size * 0.045), ink: pen.ink };
+  const bar = { ...dots(0, -axis, width), line: Math.max(0.4, pen.size * (pen.face === 'light' ? 0.034 : 0.045)), ink: pen.ink };
   const { dash: _dash, round: _round, ...solid } = bar;
   const speech: Speech = { type: 'Formula', alt: speakInlines([fraction]) };
   return builder.path(solid).build(speech, width);

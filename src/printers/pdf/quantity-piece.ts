@@ -8,15 +8,13 @@ type Quantity = Extract<Inline, { kind: 'quantity' }>;
 /** A number and its unit in one box. Powers come as caret text: `1.20×10^-4`, `mol dm^-3`. */
 export function quantityPiece({ number, unit }: Quantity, pen: Pen): Piece {
   const builder = new BoxBuilder(pen);
-  caretText(builder, spaced(number));
-  if (unit) caretText(builder, unit === '%' || unit === '°' ? unit : ` ${unit}`);
-  const scripts = `${number}${unit}`.includes('^');
-  return builder.build(
-    scripts ? { type: 'Formula', alt: speakQuantity(number, unit), actual: raisedText(quantityText(number, unit)) } : undefined,
-  );
+  const text = quantityText(number, unit);
+  caretText(builder, text);
+  if (!text.includes('^')) return builder.build();
+  return builder.build({ type: 'Formula', alt: speakQuantity(number, unit), actual: raisedText(text) });
 }
 
-/** Writes a unit or power, `mol dm^-3`, with its exponents raised. */
+/** Writes a quantity, unit or power, `mol dm^-3`, with its exponents raised. */
 export function caretText(builder: BoxBuilder, text: string): void {
   for (const stretch of text.match(/\^[+\u2212-]?[\d.]+|[^^]+|\^/g) ?? []) {
     if (stretch.startsWith('^') && stretch.length > 1) builder.script(stretch.slice(1).replace('-', '\u2212'), 'above');
@@ -26,7 +24,8 @@ export function caretText(builder: BoxBuilder, text: string): void {
 
 function quantityText(number: string, unit: string): string {
   const shown = spaced(number);
-  return unit ? `${shown}${unit === '%' || unit === '°' ? '' : ' '}${unit}` : shown;
+  const apart = shown && unit && unit !== '%' && unit !== '°';
+  return `${shown}${apart ? ' ' : ''}${unit}`;
 }
 
 /** The multiplication sign takes a space on both sides. */

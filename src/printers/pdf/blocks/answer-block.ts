@@ -1,9 +1,8 @@
 import type { AnswerBlock, AnswerSpace } from '../../../document/block.ts';
-import { breakLines } from '../break-lines.ts';
+import { breakLines, type Line } from '../break-lines.ts';
 import { arrowPiece } from '../chemistry-pieces.ts';
 import { inlinePieces } from '../inline-pieces.ts';
 import { box, dots, INK, type Item } from '../item.ts';
-import type { Piece } from '../piece.ts';
 import type { Room } from '../room.ts';
 import { setLines, strutAscent } from '../set-lines.ts';
 import { MM } from '../settings.ts';
@@ -44,19 +43,11 @@ function boxHeight(marks: number): number {
 function workingBox(space: Extract<AnswerSpace, { kind: 'working' }>, room: Room): Slab[] {
   const { pen } = room;
   const pad = pen.size * 0.8;
-  const width = Math.min(room.width * 0.34, pen.size * 11);
-  const unit = space.unit ? [{ kind: 'quantity' as const, number: '', unit: space.unit }] : [];
-  const content = [
-    ...space.symbol,
-    { kind: 'text' as const, text: ' = ' },
-    { kind: 'gap' as const, width: width / pen.size },
-    ...unit,
-  ];
-  const pieces = inlinePieces(content, pen).map(rigid);
+  const inside = room.width - 2 * pad;
   const [line] = setLines(
-    breakLines(pieces, room.width - 2 * pad),
+    [answerLine(space, room, inside)],
     pen,
-    { x: room.x + pad, width: room.width - 2 * pad, align: 'end' },
+    { x: room.x + pad, width: inside, align: 'end' },
     addTag(room.tag, 'P'),
   );
   const lineHeight = line?.height ?? 0;
@@ -68,9 +59,15 @@ function workingBox(space: Extract<AnswerSpace, { kind: 'working' }>, room: Room
   ];
 }
 
-/** An answer line never breaks. */
-function rigid(piece: Piece): Piece {
-  return { ...piece, kind: 'box' };
+/** `symbol = …… unit` on one line that never breaks, its gap as wide as there is room for, up to a third of the line. */
+function answerLine(space: Extract<AnswerSpace, { kind: 'working' }>, { pen, width }: Room, inside: number): Line {
+  const unit = space.unit ? [{ kind: 'quantity' as const, number: '', unit: space.unit }] : [];
+  const before = inlinePieces([...space.symbol, { kind: 'text', text: ' =\u00a0' }], pen);
+  const after = inlinePieces([{ kind: 'text', text: '\u00a0' }, ...unit], pen);
+  const taken = [...before, ...after].reduce((sum, piece) => sum + piece.width, 0);
+  const wanted = Math.min(width * 0.34, pen.size * 11);
+  const gap = inlinePieces([{ kind: 'gap', width: Math.max(pen.size * 2, Math.min(wanted, inside - taken)) / pen.size }], pen);
+  return { pieces: [...before, ...gap, ...after], width: taken + (gap[0]?.width ?? 0) };
 }
 
 /** Lines for equations with the arrow standing. */

@@ -8,15 +8,9 @@ import { addMark, addTag } from '../tag.ts';
 
 type Facts = Extract<Block, { kind: 'strip' }>['facts'];
 
-/** Short facts in a ruled strip: a small label over its value. One row where they fit, else rows of as many cells. */
+/** Short facts in a ruled strip: a small label over its value, as many in a row as fit it. */
 export function layStrip({ facts }: Extract<Block, { kind: 'strip' }>, room: Room): Slab[] {
-  const widths = facts.map((fact) => naturalWidth(fact, room));
-  const total = widths.reduce((sum, width) => sum + width, 0);
-  const rows = Math.ceil(total / room.width);
-  const columns = Math.ceil(facts.length / rows);
-  const slabs: Slab[] = [];
-  for (let i = 0; i < facts.length; i += columns)
-    slabs.push(stripRow(facts.slice(i, i + columns), widths.slice(i, i + columns), room));
+  const slabs = packRows(facts, room).map((row) => stripRow(row, room));
   const last = slabs.length - 1;
   return slabs.map((row, i) => ({ ...row, above: i === 0 ? room.pen.measures.step * 1.6 : 0, after: i < last ? KEEP : 0 }));
 }
@@ -35,20 +29,38 @@ function naturalWidth(fact: Facts[number], room: Room): number {
   return Math.max(value, name) + 2 * padding(room) + 1;
 }
 
-/** One row; what is left over is shared out equally, and cells too wide together give way in proportion. */
-function stripRow(facts: Facts, natural: readonly number[], room: Room): Slab {
-  const total = natural.reduce((sum, width) => sum + width, 0);
-  const spare = (room.width - total) / natural.length;
-  const widths = natural.map((width) => (spare >= 0 ? width + spare : (width / total) * room.width));
+interface Cell {
+  readonly fact: Facts[number];
+  readonly width: number;
+}
+
+/** Fills row after row with cells of their natural widths. */
+function packRows(facts: Facts, room: Room): Cell[][] {
+  const rows: Cell[][] = [];
+  let left = 0;
+  for (const fact of facts) {
+    const width = Math.min(naturalWidth(fact, room), room.width);
+    const row = rows.at(-1);
+    if (row && width <= left) row.push({ fact, width });
+    else rows.push([{ fact, width }]);
+    left = (row && width <= left ? left : room.width) - width;
+  }
+  return rows;
+}
+
+/** One row; what is left over is shared out equally. */
+function stripRow(cells: readonly Cell[], room: Room): Slab {
+  const total = cells.reduce((sum, { width }) => sum + width, 0);
+  const spare = (room.width - total) / cells.length;
   const items: Item[] = [];
   const edges: number[] = [];
   let x = room.x;
   let height = 0;
-  for (const [i, fact] of facts.entries()) {
-    const cell = stripCell(fact, { ...room, x, width: widths[i]! });
+  for (const { fact, width } of cells) {
+    const cell = stripCell(fact, { ...room, x, width: width + spare });
     items.push(...cell.items);
     height = Math.max(height, cell.height);
-    x += widths[i]!;
+    x += width + spare;
     edges.push(x);
   }
   const { hairline } = room.pen.measures;

@@ -1,0 +1,60 @@
+import { pageFaults } from './page-faults.ts';
+import { type Reading, readPdf } from './read-pdf.ts';
+import { elementsOf } from './rules/elements.ts';
+import { brokenRules } from './rules/index.ts';
+
+/** Something wrong on a page, or (without a page) in the file. */
+export interface PageFault {
+  readonly code: 'off-page' | 'outside-margin' | 'overlap' | 'missing-glyph' | 'colour' | 'orphan' | 'rule';
+  readonly page?: number;
+  readonly message: string;
+}
+
+/** What an inspection tells of a file. */
+export interface Inspection {
+  readonly title: string | undefined;
+  readonly language: string | undefined;
+  readonly pages: readonly { readonly number: number; readonly width: number; readonly height: number; readonly runs: number }[];
+  readonly fonts: readonly { readonly name: string; readonly embedded: boolean; readonly glyphs: number }[];
+  /** the smallest text: its size in points, what it says and where */
+  readonly smallest: { readonly size: number; readonly text: string; readonly page: number } | undefined;
+  /** how often each structure type occurs */
+  readonly tags: Readonly<Record<string, number>>;
+  readonly bookmarks: readonly string[];
+  readonly faults: readonly PageFault[];
+}
+
+/**
+ * Looks over a PDF that the printer wrote: pages, fonts, smallest text, tags, and everything that is wrong with it.
+ * @param margin in points: nothing may stand nearer to the edge of a page; 10 mm when absent
+ * @throws Fault `bad-pdf`
+ */
+export function inspect(bytes: Uint8Array, margin = (10 * 72) / 25.4): Inspection {
+  const reading = readPdf(bytes);
+  const rules = brokenRules(reading).map(({ rule, places }): PageFault => {
+    return { code: 'rule', message: `PDF/UA-1 ${rule.id} (${rule.says}): ${places.slice(0, 3).join('; ')}` };
+  });
+  return {
+    title: reading.title,
+    language: reading.language,
+    pages: reading.pages.map(({ number, width, height, runs }) => ({ number, width, height, runs: runs.length })),
+    fonts: reading.fonts.map(({ name, embedded, unicode }) => ({ name, embedded, glyphs: unicode.size })),
+    smallest: smallestText(reading),
+    tags: countTags(reading),
+    bookmarks: reading.bookmarks,
+    faults: [...reading.pages.flatMap((page) => pageFaults(page, reading.pages.length, margin)), ...rules],
+  };
+}
+
+function smallestText({ pages }: Reading): Inspection['smallest'] {
+  const texts = pages.flatMap((page) =>
+    page.runs.filter(({ text }) => text.trim()).map(({ size, text }) => ({ size, text, page: page.number })),
+  );
+  return texts.reduce<Inspection['smallest']>((least, each) => (least && least.size <= each.size ? least : each), undefined);
+}
+
+function countTags(reading: Reading): Record<string, number> {
+  const counts: Record<string, number> = {};
+  for (const { standard } of elementsOf(reading)) counts[standard] = (counts[standard] ?? 0) + 1;
+  return counts;
+}

@@ -1,0 +1,89 @@
+import { inkExtent, touch } from './ink-extent.ts';
+import type { PageFault } from './inspect.ts';
+import type { TextRun } from './read-content.ts';
+import type { PageReading } from './read-pdf.ts';
+
+/** All that is wrong with one page, of so many, as far as its ink goes. */
+export function pageFaults(page: PageReading, count: number, margin: number): PageFault[] {
+  const faults = [
+    ...strayText(page, margin),
+    ...strayPaths(page, margin),
+    ...overlaps(page),
+    ...missing(page),
+    ...colours(page),
+    ...orphans(page, count),
+  ];
+  return faults.map((fault) => ({ ...fault, page: page.number }));
+}
+
+function visible(page: PageReading): TextRun[] {
+  return page.runs.filter(({ text }) => text.trim());
+}
+
+/** Most readers silently leave out what lies off the page; here it is found like all else. */
+function strayText(page: PageReading, margin: number): PageFault[] {
+  return visible(page).flatMap((run): PageFault[] => {
+    const code = stray(inkExtent(run), page, margin);
+    return code
+      ? [{ code, message: `\`${run.text.trim()}\` stands ${code === 'off-page' ? 'off the page' : 'in the margin'}` }]
+      : [];
+  });
+}
+
+function strayPaths(page: PageReading, margin: number): PageFault[] {
+  return page.paths.flatMap(({ box }): PageFault[] => {
+    const code = stray(box, page, margin);
+    return code ? [{ code, message: `a line stands ${code === 'off-page' ? 'off the page' : 'in the margin'}` }] : [];
+  });
+}
+
+function stray(
+  [left, top, right, bottom]: readonly number[],
+  { width, height }: PageReading,
+  margin: number,
+): 'off-page' | 'outside-margin' | undefined {
+  const within = (edge: number): boolean => left! >= edge && top! >= edge && right! <= width - edge && bottom! <= height - edge;
+  if (within(margin)) return undefined;
+  return within(0) ? 'outside-margin' : 'off-page';
+}
+
+/** Runs that print over one another. Runs of one marked sequence are one drawn thing, such as a symbol with stacked scripts. */
+function overlaps(page: PageReading): PageFault[] {
+  const boxes = visible(page).map((run) => ({ run, box: inkExtent(run) }));
+  boxes.sort((one, other) => one.box[1] - other.box[1]);
+  return boxes.flatMap(({ run, box }, i) => {
+    const faults: PageFault[] = [];
+    for (let n = i + 1; n < boxes.length && boxes[n]!.box[1] < box[3]; n++) {
+      const other = boxes[n]!;
+      if (touch(box, other.box))
+        faults.push({ code: 'overlap', message: `\`${run.text.trim()}\` and \`${other.run.text.trim()}\` overlap` });
+    }
+    return faults;
+  });
+}
+
+function missing(page: PageReading): PageFault[] {
+  return page.runs.flatMap((run): PageFault[] => {
+    const hole = run.codes.includes(0) || run.text.includes('\u0000');
+    return hole ? [{ code: 'missing-glyph', message: `a glyph of \`${run.text.replaceAll('\u0000', '□')}\` is missing` }] : [];
+  });
+}
+
+/** Everything must survive a black and white copier. */
+function colours(page: PageReading): PageFault[] {
+  const used = page.paths.some(({ colour }) => colour) || page.operators.has('rg') || page.operators.has('RG');
+  return used ? [{ code: 'colour', message: 'something is drawn in colour' }] : [];
+}
+
+/** Height of the strip at the foot that is not content, in points. */
+const FOOT = 60;
+
+/** A page, not the only one, that holds two lines of text or fewer, and no room to write in. */
+function orphans(page: PageReading, count: number): PageFault[] {
+  const content = visible(page).filter(({ markings }) => markings.every(({ tag }) => tag !== 'Artifact'));
+  const drawn = page.paths.filter(({ box }) => box[3] < page.height - FOOT).length;
+  const lines = new Set(content.map(({ y }) => Math.round(y / 4)));
+  return count > 1 && lines.size > 0 && lines.size <= 2 && drawn <= 1
+    ? [{ code: 'orphan', message: `the page holds ${lines.size} lines of text only` }]
+    : [];
+}
