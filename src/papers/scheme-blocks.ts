@@ -83,7 +83,7 @@ function seenIn(question: Question, part: Part, row: Row, words: Words): SchemeS
       {
         slips,
         wrote,
-        happened: words.inline('carried-from', { letter }),
+        happened: words.inline('carried-from', { letter, full: earned.earned === earned.marks }),
         earns: words.inline('earns', { ...earned, onward: '', goesOn: false }),
       },
     ];

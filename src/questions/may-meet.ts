@@ -1,3 +1,4 @@
+import type { Medium } from '../chemistry/couple.ts';
 import type { SpeciesKey } from '../chemistry/formula.ts';
 import { keyOf } from '../chemistry/write-formula.ts';
 import type { Tables } from '../potentials/tables.ts';
@@ -5,10 +6,16 @@ import type { Tables } from '../potentials/tables.ts';
 /** Ions that a class makes as it goes, so that no bottle of a salt holds them: vanadium(V) in acid, vanadium(II). Common practice. */
 const MADE_FRESH: readonly SpeciesKey[] = ['VO2^+', 'V^2+', 'Cr^2+'];
 
-/** Sets of species that bringing in a species puts into the mixture: one for each substance on the shelf that gives it. */
-function arrivals(key: SpeciesKey, tables: Tables): SpeciesKey[][] {
+/**
+ * Sets of species that bringing in a species puts into the mixture: one for each substance on the shelf that gives it, or that gives what
+ * turns into it in that medium (a chromium(III) salt for the hydroxide in alkali).
+ */
+function arrivals(key: SpeciesKey, tables: Tables, medium?: Medium): SpeciesKey[][] {
+  const sources = tables.facts.speciations
+    .filter((row) => row.medium === medium && row.becomes === key)
+    .map(({ species }) => species);
   const bottled = tables.salts
-    .filter(({ gives }) => gives === key)
+    .filter(({ gives }) => gives === key || sources.includes(gives))
     .map((salt) => [key, keyOf(salt.formula), ...salt.with.map((ion) => ion.key)]);
   return MADE_FRESH.includes(key) ? [...bottled, [key]] : bottled;
 }
@@ -19,21 +26,24 @@ export function isAtHand(key: SpeciesKey, tables: Tables): boolean {
 }
 
 /**
- * True when there is a way to bring two species into one mixture in acid without breaking a ban on reagents or on procedures, the ions
- * that come along with their salts included.
+ * True when there is a way to bring two species into one mixture without breaking a ban on reagents or on procedures, the ions that come
+ * along with their salts included.
+ * @param medium acid when left away
  */
-export function mayMeet(one: SpeciesKey, other: SpeciesKey, tables: Tables): boolean {
-  return arrivals(one, tables).some((first) =>
-    arrivals(other, tables).some((second) => !isBanned([...first, ...second], tables)),
+export function mayMeet(one: SpeciesKey, other: SpeciesKey, tables: Tables, medium: Medium = 'acid'): boolean {
+  const made = medium === 'alkali' || medium === 'strong-alkali' ? medium : undefined;
+  return arrivals(one, tables, made).some((first) =>
+    arrivals(other, tables, made).some((second) => !isBanned([...first, ...second], tables, medium)),
   );
 }
 
-function isBanned(present: readonly SpeciesKey[], tables: Tables): boolean {
+/** True when a ban on reagents or on procedures stands against what is present together in a medium. */
+export function isBanned(present: readonly SpeciesKey[], tables: Tables, medium: Medium): boolean {
   const holds = (listed: readonly SpeciesKey[]) => listed.some((key) => key === '*' || present.includes(key));
   return tables.bans.some(
     ({ first, second, media, where, unless }) =>
       where !== 'salt bridge' &&
-      (media === undefined || media.includes('acid')) &&
+      (media === undefined || media.includes(medium)) &&
       holds(first) &&
       holds(second) &&
       !unless.some((key) => present.includes(key)),

@@ -58,7 +58,13 @@ function rowOf(item: Item, slip: Slip, changed: readonly Step[], values: Values)
 function seenIn(part: Part, changed: readonly Step[], values: Values): SeenValue[] {
   const own = changed.filter((step) => step.part === part.id);
   const answers = own.filter(({ id }) => part.answers.includes(id));
-  return (answers.length > 0 ? answers : own).map((step) => {
+  const shown = (answers.length > 0 ? answers : own).filter((step, at, all) => {
+    // One sentence may stand for several steps: it is printed once.
+    const same = (other: Step) =>
+      values.get(other.id)!.kind === 'words' && sameValue(values.get(other.id)!, values.get(step.id)!, 'exact');
+    return !all.slice(0, at).some(same);
+  });
+  return shown.map((step) => {
     const value: Value = values.get(step.id)!;
     return { step: step.id, value, content: showValue(value, step.printed, `seen:${step.id}`) };
   });
