@@ -21,35 +21,39 @@ export class TokenStore {
   }
 }
 
-type Helper = (this: unknown, value: unknown) => string;
+type Helper = (this: unknown, value: unknown, options: { readonly data: { readonly tokens: TokenStore } }) => string;
+
+function only(helper: string, kinds: readonly Inline['kind'][]): Helper {
+  return (value, { data }) => {
+    if (!isInline(value) || !kinds.includes(value.kind)) {
+      throw new Fault('bad-wording', `\`${helper}\` expects ${kinds.join(' or ')}, found ${tell(value)}`);
+    }
+    return data.tokens.put([value]);
+  };
+}
+
+const formulaOnly = only('f', ['formula']);
 
 /**
  * The helpers of a wording: `f` a formula (an inline, or caret notation as a literal), `eq` an equation, `q` a quantity, `term` a
- * physical symbol by name (`E°cell`), `run` any prepared run of inlines. Each throws on anything else.
+ * physical symbol by name (`E°cell`), `run` any prepared run of inlines. Each throws on anything else. The store of tokens comes in as
+ * data of the rendering.
  */
-export function HELPERS(tokens: TokenStore): Record<string, Helper> {
-  const only =
-    (helper: string, kinds: readonly Inline['kind'][]): Helper =>
-    (value) => {
-      if (!isInline(value) || !kinds.includes(value.kind))
-        throw new Fault('bad-wording', `\`${helper}\` expects ${kinds.join(' or ')}, found ${tell(value)}`);
-      return tokens.put([value]);
-    };
-  return {
-    f: (value) =>
-      typeof value === 'string'
-        ? tokens.put([{ kind: 'formula', formula: parseFormula(value) }])
-        : only('f', ['formula']).call(undefined, value),
-    eq: only('eq', ['equation']),
-    q: only('q', ['quantity']),
-    term: (value) => tokens.put([symbol(String(value))]),
-    run: (value) => {
-      if (!Array.isArray(value) || !value.every(isInline))
-        throw new Fault('bad-wording', `\`run\` expects prepared words, found ${tell(value)}`);
-      return tokens.put(value);
-    },
-  };
-}
+export const HELPERS: Readonly<Record<string, Helper>> = {
+  f: (value, options) =>
+    typeof value === 'string'
+      ? options.data.tokens.put([{ kind: 'formula', formula: parseFormula(value) }])
+      : formulaOnly.call(undefined, value, options),
+  eq: only('eq', ['equation']),
+  q: only('q', ['quantity']),
+  term: (value, { data }) => data.tokens.put([symbol(String(value))]),
+  run: (value, { data }) => {
+    if (!Array.isArray(value) || !value.every(isInline)) {
+      throw new Fault('bad-wording', `\`run\` expects prepared words, found ${tell(value)}`);
+    }
+    return data.tokens.put(value);
+  },
+};
 
 function isInline(value: unknown): value is Inline {
   return typeof value === 'object' && value !== null && 'kind' in value && typeof value.kind === 'string';

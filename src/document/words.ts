@@ -105,7 +105,7 @@ function renderSection(section: Section, file: string, name: string, context: Wo
   checkContext(context, name);
   const tokens = new TokenStore();
   try {
-    return paragraphsOf(section.compiled(context, { helpers: HELPERS(tokens) }), tokens);
+    return paragraphsOf(section.compiled(context, { data: { tokens } }), tokens);
   } catch (error) {
     if (error instanceof Fault) throw new Fault(error.code, `in \`${name}\`: ${error.message}`, place);
     const message = error instanceof Error ? error.message : String(error);
@@ -116,6 +116,7 @@ function renderSection(section: Section, file: string, name: string, context: Wo
 /** An engine of our own, so that nothing registered elsewhere leaks in. */
 const engine = Handlebars.create();
 for (const helper of ['log', 'lookup', 'with']) engine.unregisterHelper(helper);
+for (const [name, helper] of Object.entries(HELPERS)) engine.registerHelper(name, helper);
 
 function compile(text: string, file: string, line: number): Handlebars.TemplateDelegate {
   checkTemplate(text, file, line);

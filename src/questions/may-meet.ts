@@ -6,11 +6,23 @@ import type { Tables } from '../potentials/tables.ts';
 /** Ions that a class makes as it goes, so that no bottle of a salt holds them: vanadium(V) in acid, vanadium(II). Common practice. */
 const MADE_FRESH: readonly SpeciesKey[] = ['VO2^+', 'V^2+', 'Cr^2+'];
 
+/** Ways to bring each species, found once for each set of tables: draws ask this of every couple. */
+const found = new WeakMap<Tables, Map<string, readonly SpeciesKey[][]>>();
+
+function arrivals(key: SpeciesKey, tables: Tables, medium?: Medium): readonly SpeciesKey[][] {
+  const known = found.get(tables) ?? new Map<string, readonly SpeciesKey[][]>();
+  found.set(tables, known);
+  const name = `${key} ${medium ?? ''}`;
+  const ways = known.get(name) ?? waysToBring(key, tables, medium);
+  known.set(name, ways);
+  return ways;
+}
+
 /**
  * Sets of species that bringing in a species puts into the mixture: one for each substance on the shelf that gives it, or that gives what
  * turns into it in that medium (a chromium(III) salt for the hydroxide in alkali).
  */
-function arrivals(key: SpeciesKey, tables: Tables, medium?: Medium): SpeciesKey[][] {
+function waysToBring(key: SpeciesKey, tables: Tables, medium?: Medium): SpeciesKey[][] {
   const sources = tables.facts.speciations
     .filter((row) => row.medium === medium && row.becomes === key)
     .map(({ species }) => species);
