@@ -2,6 +2,7 @@ import { PDFDocument } from 'pdf-lib';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Document } from '../../src/document/document.ts';
 import { draw } from '../../src/printers/pdf/draw.ts';
+import { openFonts, type PreparedFonts, prepareFonts } from '../../src/printers/pdf/fonts.ts';
 import { layout } from '../../src/printers/pdf/layout.ts';
 import { printPdf } from '../../src/printers/pdf/print-pdf.ts';
 import { DEFAULT_SETTINGS } from '../../src/printers/pdf/settings.ts';
@@ -9,7 +10,7 @@ import { readPdf } from '../../src/readers/read-pdf.ts';
 import { SCHEME, SHEET } from './fixture.ts';
 import { type Found, readIndependently } from './independent-reader.ts';
 import { say } from './say.ts';
-import { FONTS, freshFonts } from './test-fonts.ts';
+import { FONTS, freshFonts, readFace } from './test-fonts.ts';
 
 const DOCUMENTS = { sheet: SHEET, scheme: SCHEME };
 
@@ -109,6 +110,17 @@ describe('the bytes of a file', () => {
     printPdf(SCHEME, { ...DEFAULT_SETTINGS, print: '36' }, used);
     expect(printPdf(SHEET, DEFAULT_SETTINGS, used)).toEqual(printPdf(SHEET, DEFAULT_SETTINGS, freshFonts()));
     expect(printPdf(rare, DEFAULT_SETTINGS, used)).toEqual(printPdf(rare, DEFAULT_SETTINGS, freshFonts()));
+  });
+
+  it('are the same with fonts prepared beforehand, and no font file is opened for them', () => {
+    const prepared: PreparedFonts = JSON.parse(JSON.stringify(prepareFonts(readFace)));
+    const shut = openFonts((face) => {
+      throw new Error(`the file of ${face} is opened`);
+    }, prepared);
+    for (const document of [SHEET, SCHEME])
+      expect(printPdf(document, DEFAULT_SETTINGS, shut)).toEqual(printPdf(document, DEFAULT_SETTINGS, FONTS));
+    const rare: Document = { ...SHEET, blocks: [{ kind: 'paragraph', content: say('naïve Ångström VΩAΩV') }] };
+    expect(printPdf(rare, DEFAULT_SETTINGS, openFonts(readFace, prepared))).toEqual(printPdf(rare, DEFAULT_SETTINGS, FONTS));
   });
 
   it('hold rare characters under codes of their own', async () => {

@@ -1,7 +1,8 @@
 import type PDFDocument from 'pdfkit';
 import type { Reference } from 'pdfkit';
 import type { Coded, FontProgram } from './font-program.ts';
-import { type Face, type Fonts, type Shape, showCodes } from './fonts.ts';
+import type { Face, Fonts, Shape } from './fonts.ts';
+import { showCodes } from './open-face.ts';
 
 /** A face as it is used in one document: its resource name, and the codes given to glyphs outside the shared repertoire. */
 export class DocumentFace {
@@ -48,7 +49,7 @@ export class DocumentFace {
   embed(): void {
     if (!this.#ref) return;
     const program = this.#fonts.program(this.#face, this.#extras);
-    const name = `${subsetTag(this.id)}+${program.font.postscriptName}`;
+    const name = `${subsetTag(this.id)}+${this.#fonts.metrics(this.#face).name}`;
     this.#ref.data = {
       Type: 'Font',
       Subtype: 'Type0',
@@ -73,21 +74,21 @@ export class DocumentFace {
     });
   }
 
-  #descriptor({ font, file, length, outlines }: FontProgram, name: string): Reference {
-    const scale = (value: number): number => Math.round((value * 1000) / font.unitsPerEm);
-    const { minX, minY, maxX, maxY } = font.bbox;
+  #descriptor({ file, length, outlines }: FontProgram, name: string): Reference {
+    const metrics = this.#fonts.metrics(this.#face);
+    const scale = (value: number): number => Math.round((value * 1000) / metrics.unitsPerEm);
     const cff = outlines === 'cff';
     const stream = this.#stream({ Filter: 'FlateDecode', ...(cff ? { Subtype: 'CIDFontType0C' } : { Length1: length }) }, file);
     return this.#object({
       Type: 'FontDescriptor',
       FontName: name,
       // symbolic: codes are the subset's own (ISO 32000-1, table 123)
-      Flags: font.italicAngle === 0 ? 4 : 4 + 64,
-      FontBBox: [minX, minY, maxX, maxY].map(scale),
-      ItalicAngle: font.italicAngle,
-      Ascent: scale(font.ascent),
-      Descent: scale(font.descent),
-      CapHeight: scale(font.capHeight || font.ascent),
+      Flags: metrics.italicAngle === 0 ? 4 : 4 + 64,
+      FontBBox: metrics.bbox.map(scale),
+      ItalicAngle: metrics.italicAngle,
+      Ascent: scale(metrics.ascent),
+      Descent: scale(metrics.descent),
+      CapHeight: scale(metrics.capHeight),
       StemV: 0,
       [cff ? 'FontFile3' : 'FontFile2']: stream,
     });

@@ -4,9 +4,26 @@ import type { Face } from './fonts.ts';
 import { REPERTOIRES } from './repertoires.ts';
 import { toUnicode } from './to-unicode.ts';
 
+/** Measures of a whole face that a file states, in font units. */
+export interface FaceMetrics {
+  readonly name: string;
+  readonly unitsPerEm: number;
+  readonly ascent: number;
+  readonly descent: number;
+  readonly capHeight: number;
+  readonly italicAngle: number;
+  /** left, bottom, right, top */
+  readonly bbox: readonly [number, number, number, number];
+}
+
+export function metricsOf(font: Font): FaceMetrics {
+  const { postscriptName, unitsPerEm, ascent, descent, capHeight, italicAngle, bbox } = font;
+  const box = [bbox.minX, bbox.minY, bbox.maxX, bbox.maxY] as const;
+  return { name: postscriptName, unitsPerEm, ascent, descent, capHeight: capHeight || ascent, italicAngle, bbox: box };
+}
+
 /** A subset of a face ready to be written into a file. Codes count from 1; code 0 is the glyph for "none". */
 export interface FontProgram {
-  readonly font: Font;
   /** compact font program, deflated */
   readonly file: Uint8Array;
   /** its length before deflating, in bytes */
@@ -41,17 +58,14 @@ export function repertoire(face: Face, font: Font): readonly Coded[] {
   return coded;
 }
 
-/** Makes the font program that holds these glyphs under codes 1, 2, … */
-export function fontProgram(font: Font, coded: readonly Coded[]): FontProgram {
+/** Makes the font program that holds these glyphs under codes 1, 2, …; `advance` is in font units. */
+export function fontProgram(font: Font, coded: readonly Coded[], advance: (glyph: number) => number): FontProgram {
   const subset = font.createSubset();
   for (const { glyph } of coded) subset.includeGlyph(glyph);
   const bytes = subset.encode();
   const scale = 1000 / font.unitsPerEm;
-  const widths = [0, ...coded.map(({ glyph }) => glyph)].map(
-    (glyph) => Math.round(font.getGlyph(glyph).advanceWidth * scale * 100) / 100,
-  );
+  const widths = [0, ...coded.map(({ glyph }) => glyph)].map((glyph) => Math.round(advance(glyph) * scale * 100) / 100);
   return {
-    font,
     file: deflateSync(bytes),
     length: bytes.length,
     outlines: subset.cff ? 'cff' : 'truetype',

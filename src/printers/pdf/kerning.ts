@@ -1,3 +1,5 @@
+import { tableOffset, tagAt, viewOf } from './sfnt.ts';
+
 /** Kerning of a font: the adjustment between two neighbouring glyphs, in font units. */
 export type Kerning = (left: number, right: number) => number;
 
@@ -9,7 +11,7 @@ type Subtable = (left: number, right: number) => number | undefined;
  * @see OpenType 1.9, chapters "GPOS" and "Common Table Formats"
  */
 export function readKerning(bytes: Uint8Array): Kerning {
-  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const view = viewOf(bytes);
   const gpos = tableOffset(view, 'GPOS');
   if (gpos === undefined) return () => 0;
   const lookups = kernLookups(view, gpos).map((lookup) => pairSubtables(view, lookup));
@@ -27,18 +29,6 @@ function firstAnswer(subtables: readonly Subtable[], left: number, right: number
     if (value !== undefined) return value;
   }
   return 0;
-}
-
-function tableOffset(view: DataView, tag: string): number | undefined {
-  for (let i = 0; i < view.getUint16(4); i++) {
-    const record = 12 + i * 16;
-    if (tagAt(view, record) === tag) return view.getUint32(record + 8);
-  }
-  return undefined;
-}
-
-function tagAt(view: DataView, at: number): string {
-  return String.fromCharCode(view.getUint8(at), view.getUint8(at + 1), view.getUint8(at + 2), view.getUint8(at + 3));
 }
 
 /** Offsets of the lookups that the default script's `kern` feature names. */

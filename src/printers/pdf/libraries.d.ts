@@ -2,7 +2,6 @@
 declare module 'fontkit' {
   export interface Glyph {
     readonly id: number;
-    readonly advanceWidth: number;
   }
   export interface Subset {
     /** set for fonts with CFF outlines */
@@ -20,7 +19,6 @@ declare module 'fontkit' {
     readonly bbox: { readonly minX: number; readonly minY: number; readonly maxX: number; readonly maxY: number };
     hasGlyphForCodePoint(codePoint: number): boolean;
     glyphForCodePoint(codePoint: number): Glyph;
-    getGlyph(id: number): Glyph;
     createSubset(): Subset;
   }
   export function create(bytes: Uint8Array): Font;
