@@ -12,6 +12,7 @@ import { parseEquation, relocated } from './parse-equation.ts';
 import { parseFormula } from './parse-formula.ts';
 import { oxidisedIn, reducedIn } from './redox-changes.ts';
 import { reverseEquation } from './terms.ts';
+import { keyOf } from './write-formula.ts';
 
 /** A balanced equation and what it does. */
 export interface Solved {
@@ -48,7 +49,7 @@ export function solveEquation(
   if ([...left, ...right].some(isElectron)) return fromBalance(withElectrons(left, right, medium), text);
   const plain = balanceByNullSpace(left, right);
   if (plain.kind === 'unique') return described(plain.equation);
-  const completed = balanceByNullSpace(left, right, solvents(medium));
+  const completed = balanceByNullSpace(left, right, solvents(medium, [...left, ...right]));
   if (completed.kind === 'unique') return described(completed.equation);
   if (left.length === 1 && right.length === 1) {
     const half = asCouple(left[0]!, right[0]!, medium);
@@ -62,13 +63,15 @@ export function solveEquation(
   return fromBalance(completed, text);
 }
 
-function solvents(medium: AcidOrAlkali): Formula[] {
-  return [medium === 'acid' ? hydrogenIon : hydroxide, water];
+/** Water and the ion of the medium; H₃O⁺ where the equation is written with it. */
+function solvents(medium: AcidOrAlkali, given: readonly Formula[]): Formula[] {
+  const oxonium = given.find((formula) => keyOf(formula) === 'H3O^+');
+  return [oxonium ?? (medium === 'acid' ? hydrogenIon : hydroxide), water];
 }
 
 function withElectrons(left: readonly Formula[], right: readonly Formula[], medium: AcidOrAlkali): Balance {
   const real = (formulas: readonly Formula[]) => formulas.filter((formula) => !isElectron(formula));
-  return balanceByNullSpace(real(left), real(right), [...solvents(medium), electron]);
+  return balanceByNullSpace(real(left), real(right), [...solvents(medium, [...left, ...right]), electron]);
 }
 
 /** The species of both sides. A couple is two species with a stroke between them. */
