@@ -1,7 +1,8 @@
 import { inkExtent, touch } from './ink-extent.ts';
 import type { PageFault } from './inspect.ts';
-import type { TextRun } from './read-content.ts';
+import type { PaintedPath, TextRun } from './read-content.ts';
 import type { PageReading } from './read-pdf.ts';
+import { Name } from './value.ts';
 
 /** All that is wrong with one page, of so many, as far as its ink goes. */
 export function pageFaults(page: PageReading, count: number, margin: number): PageFault[] {
@@ -31,8 +32,9 @@ function strayText(page: PageReading, margin: number): PageFault[] {
 }
 
 function strayPaths(page: PageReading, margin: number): PageFault[] {
-  return page.paths.flatMap(({ box }): PageFault[] => {
-    const code = stray(box, page, margin);
+  return page.paths.flatMap((path): PageFault[] => {
+    if (isBackground(path)) return [];
+    const code = stray(path.box, page, margin);
     return code ? [{ code, message: `a line stands ${code === 'off-page' ? 'off the page' : 'in the margin'}` }] : [];
   });
 }
@@ -69,10 +71,20 @@ function missing(page: PageReading): PageFault[] {
   });
 }
 
-/** Everything must survive a black and white copier. */
+/** Everything must survive a black and white copier; only the background may be tinted. */
 function colours(page: PageReading): PageFault[] {
-  const used = page.paths.some(({ colour }) => colour) || page.operators.has('rg') || page.operators.has('RG');
-  return used ? [{ code: 'colour', message: 'something is drawn in colour' }] : [];
+  const texts = page.runs.filter(({ colour }) => colour).map(({ text }) => `\`${text}\``);
+  const paths = page.paths.filter((path) => path.colour && path.line > 0).map(() => 'a line');
+  const all = [...texts, ...paths];
+  return all.length > 0 ? [{ code: 'colour', message: `${all[0]} is drawn in colour` }] : [];
+}
+
+/** The tint of the page, which reaches to its edges. */
+function isBackground({ markings }: PaintedPath): boolean {
+  return markings.some(({ tag, properties }) => {
+    const type = properties.get('Type');
+    return tag === 'Artifact' && type instanceof Name && type.value === 'Background';
+  });
 }
 
 /** Height of the strip at the foot that is not content, in points. */

@@ -24,6 +24,7 @@ export interface TextRun {
   readonly codes: readonly number[];
   /** 0 black to 1 white; for colours, their luminance */
   readonly ink: number;
+  readonly colour: boolean;
   /** open sequences, outermost first */
   readonly markings: readonly Marking[];
 }
@@ -49,7 +50,9 @@ interface Graphics {
   fill: number;
   stroke: number;
   line: number;
-  colour: boolean;
+  /** whether filling and stroking are in a colour that is no grey */
+  fillColour: boolean;
+  strokeColour: boolean;
 }
 
 /** Interprets the content of a page: text with places and marks, and painted paths. */
@@ -75,7 +78,7 @@ class ContentReader implements Content {
   readonly #height: number;
   readonly #stack: Graphics[] = [];
   readonly #markings: Marking[] = [];
-  #state: Graphics = { ctm: IDENTITY, fill: 0, stroke: 0, line: 1, colour: false };
+  #state: Graphics = { ctm: IDENTITY, fill: 0, stroke: 0, line: 1, fillColour: false, strokeColour: false };
   #text: Matrix = IDENTITY;
   #font: FontReading | undefined;
   #size = 0;
@@ -119,8 +122,7 @@ class ContentReader implements Content {
     if (name === 'q') this.#stack.push({ ...state });
     else if (name === 'Q') this.#state = this.#stack.pop() ?? state;
     else if (name === 'cm') state.ctm = multiply(numbers as unknown as Matrix, state.ctm);
-    else if (name === 'g') state.fill = numbers[0] ?? 0;
-    else if (name === 'G') state.stroke = numbers[0] ?? 0;
+    else if (name === 'g' || name === 'G') this.#colour(name, [numbers[0] ?? 0, numbers[0] ?? 0, numbers[0] ?? 0]);
     else if (name === 'w') state.line = numbers[0] ?? 1;
     else if (name === 'rg' || name === 'RG') this.#colour(name, numbers);
     else return false;
@@ -129,9 +131,9 @@ class ContentReader implements Content {
 
   #colour(name: string, [r = 0, g = 0, b = 0]: readonly number[]): void {
     const luminance = 0.2126 * r + 0.7152 * g + 0.0722 * b;
-    if (r !== g || g !== b) this.#state.colour = true;
-    if (name === 'rg') this.#state.fill = luminance;
-    else this.#state.stroke = luminance;
+    const colour = r !== g || g !== b;
+    if (name === 'rg' || name === 'g') Object.assign(this.#state, { fill: luminance, fillColour: colour });
+    else Object.assign(this.#state, { stroke: luminance, strokeColour: colour });
   }
 
   #path(name: string, numbers: readonly number[]): boolean {
@@ -150,10 +152,16 @@ class ContentReader implements Content {
     const ys = this.#points.map(([, y]) => this.#height - y);
     this.#points = [];
     if (name === 'n' || xs.length === 0) return;
-    const { stroke, fill, line, colour } = this.#state;
+    const { stroke, fill, line, fillColour, strokeColour } = this.#state;
     const stroked = name === 'S' || name === 's' || name === 'B';
     const box = [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)] as const;
-    this.paths.push({ box, line: stroked ? line : 0, ink: stroked ? stroke : fill, colour, markings: [...this.#markings] });
+    this.paths.push({
+      box,
+      line: stroked ? line : 0,
+      ink: stroked ? stroke : fill,
+      colour: stroked ? strokeColour : fillColour,
+      markings: [...this.#markings],
+    });
   }
 
   #textOperator(name: string, operands: readonly Value[], numbers: readonly number[]): boolean {
@@ -197,6 +205,7 @@ class ContentReader implements Content {
       font,
       codes,
       ink: this.#state.fill,
+      colour: this.#state.fillColour,
       markings: [...this.#markings],
     });
   }

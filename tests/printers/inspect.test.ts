@@ -3,6 +3,7 @@ import type { Document } from '../../src/document/document.ts';
 import { printPdf } from '../../src/printers/pdf/print-pdf.ts';
 import { DEFAULT_SETTINGS } from '../../src/printers/pdf/settings.ts';
 import { inspect } from '../../src/readers/inspect.ts';
+import { readPdf } from '../../src/readers/read-pdf.ts';
 import { SCHEME, SHEET } from '../pages/fixture.ts';
 import { OpenPdf } from '../pages/mutate.ts';
 import { say } from '../pages/say.ts';
@@ -23,6 +24,15 @@ describe('an inspection', () => {
   it.each(['standard', 'clear', 'large', '24', '36'] as const)('finds nothing wrong with the fixture in print %s', (print) => {
     for (const document of [SHEET, SCHEME])
       expect(inspect(printPdf(document, { ...DEFAULT_SETTINGS, print }, FONTS)).faults).toEqual([]);
+  });
+
+  it.each(['cream', 'blue'] as const)('finds nothing wrong with a page tinted %s', (tint) => {
+    const bytes = printPdf(SHEET, { ...DEFAULT_SETTINGS, tint }, FONTS);
+    expect(inspect(bytes).faults).toEqual([]);
+    const background = readPdf(bytes).pages.flatMap(({ paths }) => paths.filter(({ box }) => box[2] - box[0] > 590));
+    expect(background).toHaveLength(3);
+    // contrast of black text on it, by the formula of WCAG 2.2 (relative luminance plus 0.05)
+    for (const { ink } of background) expect((ink ** 2.2 + 0.05) / 0.05).toBeGreaterThan(15);
   });
 
   it('tells title, language, pages, fonts, bookmarks, tags and the smallest text', () => {
@@ -54,7 +64,7 @@ describe('an inspection', () => {
   });
 
   it('finds colour', () => {
-    expect(faultsAfter((content) => content.replace(/\bBT/, '1 0 0 rg BT'))).toContain('colour');
+    expect(faultsAfter((content) => content.replace(/\bBT [\d.]+ g/, 'BT 1 0 0 rg'))).toContain('colour');
   });
 
   it('finds a page of one orphan line', () => {

@@ -4,8 +4,8 @@ import type { Sheet } from './draw.ts';
 import type { Item, PathItem, TextItem } from './item.ts';
 
 /** Page operators for one item. pdfkit has turned the page upside down (origin top left); text is turned back. */
-export function drawItem(sheet: Sheet, item: Item): string {
-  return item.kind === 'text' ? drawText(sheet, item) : drawPath(item);
+export function drawItem(sheet: Sheet, item: Item, paper: readonly number[] = [1, 1, 1]): string {
+  return item.kind === 'text' ? drawText(sheet, item) : drawPath(item, paper);
 }
 
 function drawText(sheet: Sheet, item: TextItem): string {
@@ -25,10 +25,12 @@ function showText(sheet: Sheet, face: DocumentFace, item: TextItem): string {
     .join(space);
 }
 
-function drawPath(item: PathItem): string {
+/** White filling is the colour of the paper. */
+function drawPath(item: PathItem, paper: readonly number[]): string {
   const operators = ['q', `1 0 0 1 ${number(item.x)} ${number(item.y)} cm`];
   if (item.line > 0) operators.push(`${number(item.ink)} G ${number(item.line)} w`);
-  if (item.fill !== undefined) operators.push(`${number(item.fill)} g`);
+  if (item.fill === 1) operators.push(`${paper.map(number).join(' ')} rg`);
+  else if (item.fill !== undefined) operators.push(`${number(item.fill)} g`);
   if (item.round) operators.push('1 J 1 j');
   if (item.dash) operators.push(`[${item.dash.map(number).join(' ')}] 0 d`);
   operators.push(...item.path.map(segment), paint(item), 'Q');

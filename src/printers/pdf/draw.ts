@@ -80,6 +80,7 @@ function registerFaces(pdf: PDFDocument, fonts: Fonts): Map<Face, DocumentFace> 
 function drawPage(sheet: Sheet, page: Page): void {
   const { pdf } = sheet;
   pdf.addPage({ size: [page.width, page.height], margin: 0 });
+  if (page.tint) drawBackground(sheet, page, page.tint);
   for (const group of groupByMark(page.items)) {
     const mark = group[0]!.mark;
     if (mark) {
@@ -93,9 +94,15 @@ function drawPage(sheet: Sheet, page: Page): void {
     } else {
       pdf.markContent('Artifact', { type: 'Layout' });
     }
-    pdf.addContent(group.map((item) => drawItem(sheet, item)).join('\n'));
+    pdf.addContent(group.map((item) => drawItem(sheet, item, page.tint)).join('\n'));
     pdf.endMarkedContent();
   }
+}
+
+function drawBackground({ pdf }: Sheet, { width, height }: Page, tint: readonly number[]): void {
+  pdf.markContent('Artifact', { type: 'Background' });
+  pdf.addContent(`q ${tint.join(' ')} rg 0 0 ${width} ${height} re f Q`);
+  pdf.endMarkedContent();
 }
 
 /** Neighbouring items of one mark, or neighbouring artifacts, share a marked-content sequence. */

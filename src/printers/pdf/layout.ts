@@ -7,7 +7,7 @@ import type { Laid, Page } from './page.ts';
 import { paginate } from './paginate.ts';
 import type { Pen } from './piece.ts';
 import type { Room } from './room.ts';
-import { type Measures, measure, type Settings } from './settings.ts';
+import { type Measures, measure, type Settings, TINTS } from './settings.ts';
 import { settleHeadings } from './settle-headings.ts';
 import type { Slab } from './slab.ts';
 import type { Tag } from './tag.ts';
@@ -26,12 +26,13 @@ export function layout(document: Document, settings: Settings, fonts: Fonts): La
   const slabs = layBlocks(document.blocks, room);
   settleHeadings(root);
   const pages = paginate(slabs, measures.height - measures.margin.top - measures.margin.bottom);
+  const tint = settings.tint && settings.tint !== 'none' ? { tint: TINTS[settings.tint] } : {};
   return {
     title: document.title,
     subject: document.subject,
     language: document.language,
     root,
-    pages: pages.map((slabs, i) => makePage(slabs, { number: i + 1, count: pages.length, document, pen })),
+    pages: pages.map((slabs, i) => ({ ...makePage(slabs, { number: i + 1, count: pages.length, document, pen }), ...tint })),
   };
 }
 

@@ -10,6 +10,8 @@ export interface Page {
   /** where ink may stand; the foot is outside its bottom */
   readonly frame: { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number };
   readonly items: readonly Item[];
+  /** red, green and blue of the background; white paper when absent */
+  readonly tint?: readonly [number, number, number];
   readonly bookmarks: readonly { readonly title: string; readonly y: number }[];
 }
 

@@ -7,7 +7,18 @@ export interface Settings {
   readonly print: Print;
   /** `both`: the punched margin changes sides on even pages */
   readonly sides: 'one' | 'both';
+  /** background of the page, for readers whom white paper dazzles; none when absent */
+  readonly tint?: Tint;
 }
+
+/** Tints of the page: all text keeps a contrast above 7 to 1 on them, and none is seen on a grey print. */
+export type Tint = 'none' | 'cream' | 'blue';
+
+/** Red, green and blue, 0 to 1. */
+export const TINTS: Readonly<Record<Exclude<Tint, 'none'>, readonly [number, number, number]>> = {
+  cream: [1, 0.97, 0.88],
+  blue: [0.9, 0.95, 1],
+};
 
 export const DEFAULT_SETTINGS: Settings = { paper: 'a4', print: 'standard', sides: 'both' };
 
