@@ -16,13 +16,12 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   papers: ['exact', 'random', 'chemistry', 'potentials', 'document', 'questions'],
   printers: ['document', 'chemistry', 'exact'],
   readers: ['exact'],
-  cli: ['papers', 'potentials', 'printers', 'readers'],
+  // calculators answer with the questions' own engine
+  cli: ['exact', 'chemistry', 'potentials', 'papers', 'printers', 'readers'],
 };
 
 /** Beside whole rooms, what cli takes by value: what every user's mistake is made of, and what it hands inwards. Types it takes from all. */
 const CLI_ALSO: Readonly<Record<string, string>> = {
-  'exact/fault.ts': 'a mistake on the command line is told as every other',
-  'exact/near-matches.ts': 'a mistyped option has near matches as a mistyped couple has',
   'random/code.ts': 'names the wording that was read',
   'random/draws.ts': 'a seed for who gives none',
   'random/pronounceable.ts': 'a seed for who gives none',

@@ -8,6 +8,8 @@ export interface Desk {
   print(text: string): void;
   /** anything else a person may want to read, on standard error */
   say(text: string): void;
+  /** all of standard input; undefined when it is a keyboard */
+  input(): Promise<string | undefined>;
   /** remembers the seed at work, for the report of a fault of ours */
   atSeed(seed: string): void;
 }

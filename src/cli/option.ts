@@ -9,6 +9,8 @@ export interface Option<T> {
   readonly group: string;
   /** an option that is there or not, and takes no value */
   readonly isSwitch?: true;
+  /** as it is typed, where that is not the name of its row: two commands may read one option in two ways */
+  readonly typed?: string;
   /**
    * @param given the texts that followed the option, in order; none when it is absent
    * @param name of the option, for what is said of a fault

@@ -1,3 +1,5 @@
+import type { Medium } from '../chemistry/couple.ts';
+import type { Condition } from '../chemistry/facts.ts';
 import type { Settings } from '../printers/pdf/settings.ts';
 import type { Topic } from '../questions/family.ts';
 import type { Level, Support, Units } from '../questions/question.ts';
@@ -13,6 +15,14 @@ const SUPPORTS: Record<Support, string> = {
 };
 const UNITS: Record<Units, string> = { dm: 'cm³, mol dm⁻³', litre: 'mL, mol/L' };
 const PAGES: Record<Settings['paper'], string> = { a4: '', letter: '' };
+const MEDIA: Record<Medium, string> = { acid: '', neutral: '', alkali: '', 'strong-alkali': '' };
+const CONDITIONS: Record<Condition, string> = {
+  warm: '',
+  time: '',
+  catalyst: '',
+  'oxide-removed': '',
+  'excess-oxidant': '',
+};
 export const TOPICS: Record<Topic, string> = {
   'oxidation-and-reduction': 'Oxidation and reduction',
   'electrode-potentials': 'Electrode potentials',
@@ -23,6 +33,7 @@ export const TOPICS: Record<Topic, string> = {
 const what = 'What it asks:';
 const how = 'How it is made:';
 const where = 'Where it goes:';
+const terms = 'What it is worked out for:';
 
 /** Every option there is. A command names the rows it takes; help and parsing follow. */
 export const OPTIONS = {
@@ -45,10 +56,31 @@ export const OPTIONS = {
   name: text({ group: where, help: "the set's name, which its folder bears (made from the seed unless said)" }),
   out: text({ group: where, help: 'folder that the set is put into (out unless said)' }),
   replace: flag({ group: where, help: 'put the new set in place of one that is there' }),
-  json: flag({ group: where, help: 'print what was made as JSON' }),
+  json: flag({ group: where, help: 'print the result as JSON' }),
+  medium: oneOf({ group: terms, help: 'medium' }, MEDIA),
+  solvent: { ...oneOf({ group: terms, help: 'whose ions complete the equation' }, { acid: '', alkali: '' }), typed: 'medium' },
+  couple: listOf({
+    group: terms,
+    help: 'couple that takes part, such as O2/H2O2, where more than one answer balances (give two)',
+  }),
+  'as-written': flag({ group: terms, help: 'take the half-cells as they are given, even if the e.m.f. is then negative' }),
+  with: listOf({
+    group: terms,
+    help: 'concentration in mol dm⁻³, or pressure in 100 kPa: "Cu^2+=0.025" (repeat for more; others 1)',
+  }),
+  temperature: text({ group: terms, help: 'temperature in kelvin (298.15 unless said)' }),
+  amount: listOf({ group: terms, help: 'amount in mol: "Zn=1.5" (repeat for more; others 1)' }),
+  excess: listOf({ group: terms, help: 'what there is more of than can be used up (repeat for more)' }),
+  given: someOf({ group: terms, help: 'condition that is met (repeat for more)' }, CONDITIONS),
 } satisfies Readonly<Record<string, Option<unknown>>>;
 
 export type OptionName = keyof typeof OPTIONS;
+
+/** An option as it is typed, without its dashes. */
+export function typedName(name: OptionName): string {
+  const row: Option<unknown> = OPTIONS[name];
+  return row.typed ?? name;
+}
 
 /** The values of the options that a command takes. */
 export type Given<K extends OptionName> = { readonly [P in K]: ReturnType<(typeof OPTIONS)[P]['read']> };

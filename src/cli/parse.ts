@@ -1,8 +1,8 @@
 import yargs, { type Argv } from 'yargs';
 import { Fault } from '../exact/fault.ts';
-import type { Command } from './command.ts';
+import { type Command, shownOperand } from './command.ts';
 import { didYouMean } from './did-you-mean.ts';
-import { OPTIONS } from './options.ts';
+import { OPTIONS, typedName } from './options.ts';
 
 /** What a command line asks for: a command to perform, or a page to show. */
 export type Parsed =
@@ -73,13 +73,12 @@ function overview(commands: readonly Command[], version: string): Argv {
 
 /** A command's own page, and which of its options take no value. */
 function describe({ name, summary, operand, options, example }: Command): Argv {
-  const shown = operand === undefined ? '' : operand.count === 'one' ? ` ${operand.name}` : ` [${operand.name}]`;
   const said = operand === undefined ? '' : `\n\n${operand.name}: ${operand.help}`;
-  const parser = frame().usage(`couplet ${name}${shown} [options]\n\n${sentence(summary)}${said}`);
+  const parser = frame().usage(`couplet ${name}${shownOperand(operand)} [options]\n\n${sentence(summary)}${said}`);
   for (const option of options) {
     const { group, help, isSwitch } = OPTIONS[option] as { group: string; help: string; isSwitch?: true };
     // no type for options with a value: help would say [string] on every line, and texts stay texts without it
-    parser.option(option, isSwitch ? { group, describe: help, type: 'boolean' } : { group, describe: help });
+    parser.option(typedName(option), isSwitch ? { group, describe: help, type: 'boolean' } : { group, describe: help });
   }
   return parser.example(example.line, example.does).version(false).help('help', 'show this page').group('help', 'Help:');
 }
@@ -88,7 +87,7 @@ function read(command: Command, argv: Record<string, unknown>): Parsed {
   const typed = new Map<string, readonly string[]>();
   for (const [name, value] of Object.entries(argv)) {
     if (['_', '$0', 'help', 'version'].includes(name)) continue;
-    const known = command.options.find((option) => option === name);
+    const known = command.options.find((option) => typedName(option) === name);
     if (known === undefined) throw unknownOption(name, command);
     typed.set(name, textsOf(name, value, 'isSwitch' in OPTIONS[known]));
   }
@@ -112,7 +111,7 @@ function unknownOption(name: string, command: Command): Fault {
   const found = `${name.length === 1 ? '-' : '--'}${name}`;
   const hint = didYouMean(
     found,
-    ['help', ...command.options].map((option) => `--${option}`),
+    ['help', ...command.options.map(typedName)].map((option) => `--${option}`),
   );
   const message = `expected an option of \`couplet ${command.name}\`, found \`${found}\``;
   return new Fault('unknown-option', `${message}${hint || `; \`couplet ${command.name} --help\` lists them`}`);

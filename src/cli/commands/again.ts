@@ -13,7 +13,7 @@ export const again = command({
   operand: { name: 'RECORD', help: 'the `record.json` of the set, or its folder', count: 'one' },
   options: ['table', 'wording', 'out', 'replace', 'json'],
   example: { line: 'couplet again out/tavolin/record.json', does: 'puts the set into out/again/tavolin' },
-  run: async (given, path, desk) => {
+  run: async (given, [path], desk) => {
     const record = readSetRecord(path!);
     desk.atSeed(record.request.seed);
     const folder = join(given.out ?? join('out', 'again'), folderName(record.request.name));

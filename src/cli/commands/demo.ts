@@ -25,7 +25,7 @@ export const demo = command({
   summary: 'make a set for an invented college, to see what comes out',
   options: ['out', 'json'],
   example: { line: 'couplet demo', does: `puts the set into out/${DEMO.name}` },
-  run: async (given, _operand, desk) => {
+  run: async (given, _operands, desk) => {
     desk.atSeed(DEMO.seed);
     const out = given.out ?? 'out';
     const folder = join(out, DEMO.name);

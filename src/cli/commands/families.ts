@@ -6,7 +6,7 @@ export const families = command({
   operand: { name: 'ID', help: 'a family, such as `cell-emf`', count: 'at most one' },
   options: ['table', 'wording', 'json'],
   example: { line: 'couplet families cell-emf', does: 'its topics, marks, minutes, levels and misconceptions' },
-  run: async (given, id, desk) => {
+  run: async (given, [id], desk) => {
     const { familyFacts } = await import('../family-facts.ts');
     const { briefly, fully } = await import('../tell-families.ts');
     const facts = familyFacts(id, given, desk);

@@ -23,7 +23,7 @@ export const sheet = command({
   summary: 'make a question sheet and its mark scheme',
   options: TAKES,
   example: { line: 'couplet sheet --topic redox-titration --marks 20', does: 'homework of 20 marks on titrations' },
-  run: async (given, _operand, desk) => {
+  run: async (given, _operands, desk) => {
     const request = requestOf(given);
     desk.atSeed(request.seed);
     const folder = join(given.out ?? 'out', request.name);
