@@ -1,5 +1,5 @@
 import type { Inline } from '../document/inline.ts';
-import { decimalAt, decimalWithFigures } from '../exact/decimal.ts';
+import { decimalAt, decimalWithFigures, MINUS } from '../exact/decimal.ts';
 import { printNumber } from '../exact/print-number.ts';
 import type { Rational } from '../exact/rational.ts';
 import { type Rounding, round } from '../exact/rounding.ts';
@@ -16,7 +16,8 @@ function printExact(value: Rational, signed: boolean): string {
   for (let places = 0; places <= 8; places += 1) {
     if (round(value, { dp: places }).equals(value)) return printNumber({ value, places }, signed);
   }
-  return value.toString();
+  const sign = value.sign() < 0 ? MINUS : signed ? '+' : '';
+  return `${sign}${value.abs()}`;
 }
 
 /**

@@ -73,21 +73,23 @@ function inWater(tables: Tables): HonestPair[] {
   const isNeutral = (pair: HonestPair) =>
     neutral.some(({ oxidant, reductant }) => oxidant === pair.oxidant && reductant === pair.reductant);
   const acid = honestPairs(tables, 'acid').filter((pair) => !isNeutral(pair));
-  return [...neutral, ...acid].filter(({ oxidant, reductant, medium }) => {
+  return [...neutral, ...acid].filter(({ oxidant, reductant }) => {
     const reactants = [oxidant.oxidisedKey, reductant.reducedKey];
     // Complexes of cyanide are not put in acid; the metal ions that a neutral reaction leaves would mostly precipitate them.
-    return !reactants.some((key) => NOT_ASKED.includes(key) || key.includes('CN')) && medium !== 'alkali';
+    return !reactants.some((key) => NOT_ASKED.includes(key) || key.includes('CN'));
   });
 }
 
 function inAlkali(tables: Tables): HonestPair[] {
-  return (['alkali', 'strong-alkali'] as const).flatMap((medium) =>
-    honestPairs(tables, medium).filter(
-      ({ oxidant, reductant }) =>
-        ALKALI_OXIDANTS.includes(oxidant.oxidisedKey) &&
-        ALKALI_REDUCTANTS.includes(reductant.reducedKey) &&
-        !isSluggish(oxidant.oxidisedKey, reductant.reducedKey),
-    ),
+  const weak = honestPairs(tables, 'alkali');
+  const isWeak = (pair: HonestPair) =>
+    weak.some(({ oxidant, reductant }) => oxidant === pair.oxidant && reductant === pair.reductant);
+  const strong = honestPairs(tables, 'strong-alkali').filter((pair) => !isWeak(pair));
+  return [...weak, ...strong].filter(
+    ({ oxidant, reductant }) =>
+      ALKALI_OXIDANTS.includes(oxidant.oxidisedKey) &&
+      ALKALI_REDUCTANTS.includes(reductant.reducedKey) &&
+      !isSluggish(oxidant.oxidisedKey, reductant.reducedKey),
   );
 }
 
