@@ -64,9 +64,10 @@ export function speakQuantity(number: string, unit: string): string {
   const text = [number, unit].filter(Boolean).join(' ');
   return text
     .replace(/\s*×\s*10/, ' times 10')
+    .replace(/(?<=[A-Za-z])\^([23])(?!\d)/g, (_, power: string) => (power === '2' ? ' squared' : ' cubed'))
     .replace(
       /\^([+\u2212-]?)([\d.]+)/g,
-      (_, sign: string, power: string) => ` to the ${sign && sign !== '+' ? 'minus ' : ''}${power}`,
+      (_, sign: string, power: string) => ` to the ${'\u2212-'.includes(sign || '+') ? 'minus ' : ''}${power}`,
     )
     .replace(/(^|\s)[\u2212-](?=\d)/g, '$1minus ')
     .replace(/(^|\s)\+(?=\d)/g, '$1plus ');

@@ -77,12 +77,14 @@ function stackedFraction(fraction: Extract<Inline, { kind: 'fraction' }>, pen: P
   return builder.path(solid).build(speech, width);
 }
 
-/** A dotted gap to write in, a little under the baseline. */
+/** A dotted gap to write in, a little under the baseline; read out as a blank. */
 function blankPiece(ems: number, pen: Pen): Piece {
   const width = ems * pen.size;
+  const line = dots(0, pen.size * 0.12, width);
+  const speech: Speech = { type: 'Span', actual: ' blank ' };
   return new BoxBuilder(pen)
-    .path(dots(0, pen.size * 0.12, width))
+    .path(line)
     .skip(width)
     .reach(pen.size * 0.9, pen.size * 0.2)
-    .build();
+    .build(speech);
 }

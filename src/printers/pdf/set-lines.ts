@@ -60,7 +60,7 @@ function lineItems(line: Line, x: number, baseline: number, marker: Marker): Ite
   for (const piece of line.end ? [...line.pieces, line.end] : line.pieces) {
     const mark = marker.markFor(piece.speech);
     for (const run of piece.runs) pushRun(items, run, at, baseline, mark);
-    for (const path of piece.paths) items.push(shift(path, at, baseline));
+    for (const path of piece.paths) items.push({ ...shift(path, at, baseline), ...(piece.speech ? { mark } : {}) });
     at += piece.width;
   }
   return items;

@@ -9,10 +9,7 @@ import { addMark, addTag } from '../tag.ts';
 export function layHead(head: Extract<Block, { kind: 'head' }>, room: Room): Slab[] {
   const { measures } = room.pen;
   const beside = head.cells.length > 0 && measures.frame > measures.size.text * 32;
-  const strip = head.cells.length > 0 ? cellStrip(head.cells, room, beside) : undefined;
-  const gutter = measures.size.text * 2;
-  const width = beside && strip ? measures.frame - strip.width - gutter : measures.frame;
-  const text = inner(room, { width });
+  const text = inner(room, { width: beside ? measures.frame * (1 - STRIP) - measures.size.text * 2 : measures.frame });
   const title = setText(
     [{ kind: 'text', text: head.title }],
     inner(text, { pen: { face: 'strong', size: measures.size.title } }),
@@ -22,6 +19,7 @@ export function layHead(head: Extract<Block, { kind: 'head' }>, room: Room): Sla
   const small = inner(text, { pen: smallPen(room.pen) });
   const facts = setText([{ kind: 'text', text: head.facts.map((fact) => unbroken(fact, small)).join('  · ') }], small, 'P');
   const left = stack([...title, ...withAbove(facts, measures.size.text * 0.35)]);
+  const strip = head.cells.length > 0 ? cellStrip(head.cells, room, beside) : undefined;
   const joined = strip ? withStrip(left, strip, beside, measures.size.text) : left;
   const line = rule(room.x, joined.height + measures.step * 0.9, measures.frame, 0, 0.6, INK.rule);
   const top = slab(joined.height + measures.step * 0.9, [...joined.items, line], { after: KEEP });
@@ -34,8 +32,10 @@ function unbroken(fact: string, { pen, width }: Room): string {
   return textWidth(pen.fonts, pen.face, pen.size, fact) < width * 0.9 ? fact.replaceAll(' ', '\u00a0') : fact;
 }
 
+/** Width of the strip of cells, as a share of the frame. */
+const STRIP = 0.42;
+
 interface Strip {
-  readonly width: number;
   readonly height: number;
   readonly items: readonly Item[];
 }
@@ -51,18 +51,17 @@ function cellStrip(cells: readonly string[], room: Room, beside: boolean): Strip
   const { measures } = room.pen;
   const pen = smallPen(room.pen);
   const size = Math.max(measures.floor, measures.size.text * 0.7);
-  const width = beside ? measures.frame * 0.42 : measures.frame;
+  const width = beside ? measures.frame * STRIP : measures.frame;
   const left = room.x + measures.frame - width;
   const height = Math.max(measures.size.text * 2.15, 23);
-  const tag = addTag(room.tag, 'P');
   const items = cells.flatMap((text, i) => {
     const share = i === 0 ? width : width / (cells.length - 1);
     const x = i === 0 ? left : left + (i - 1) * share;
     const y = i === 0 ? 0 : height;
     return [
       box(x, y, share, height, 0.6, INK.rule),
-      label(pen, text, { x: x + size * 0.5, y: y + size * 1.1, size, mark: addMark(tag) }),
+      label(pen, text, { x: x + size * 0.5, y: y + size * 1.1, size, mark: addMark(addTag(room.tag, 'P')) }),
     ];
   });
-  return { width, height: cells.length > 1 ? 2 * height : height, items };
+  return { height: cells.length > 1 ? 2 * height : height, items };
 }
