@@ -28,7 +28,7 @@ export function reactsCleanly(oxidant: Couple, reductant: Couple, tables: Tables
   const { left } = joined(oxidant, reductant).equation;
   const [taker, giver] = [coefficientOf(left, oxidant.oxidisedKey), coefficientOf(left, reductant.reducedKey)];
   // What cancels is not really there: the two couples share a species.
-  if (taker.sign() <= 0 || giver.sign() <= 0) return false;
+  if (taker.sign() <= 0 || giver.sign() <= 0 || fallOut(oxidant, reductant, tables)) return false;
   const medium = mediumOf([oxidant, reductant], [oxidant.oxidised, reductant.reduced]);
   const mixture = mix([oxidant.oxidised, taker], [reductant.reduced, giver], medium, tables);
   const [step, ...more] = mixture.steps;
@@ -42,6 +42,19 @@ export function reactsCleanly(oxidant: Couple, reductant: Couple, tables: Tables
 export function leavesAlone(one: Formula, other: Formula, medium: Medium, tables: Tables): boolean {
   const mixture = mix([one, Rational.one], [other, Rational.one], medium, tables);
   return mixture.steps.length === 0 && isPlain(mixture) && outOfReach(one, other, tables) && outOfReach(other, one, tables);
+}
+
+/**
+ * True when a form of one couple precipitates with a form of the other: what is formed is then not what the half-equations say (chlorine
+ * and silver make the chloride).
+ */
+export function fallOut(one: Couple, other: Couple, tables: Tables): boolean {
+  const [first, second] = [one, other].map(({ oxidisedKey, reducedKey }) => [oxidisedKey, reducedKey]) as [string[], string[]];
+  return tables.facts.pairs.some(
+    ({ verdict, oxidant, reductant }) =>
+      verdict === 'precipitates' &&
+      ((first.includes(oxidant) && second.includes(reductant)) || (second.includes(oxidant) && first.includes(reductant))),
+  );
 }
 
 type Portion = readonly [Formula, Rational];

@@ -7,8 +7,8 @@ import type { Tables } from '../../potentials/tables.ts';
 import type { Draws } from '../../random/draws.ts';
 import type { Ask } from '../family.ts';
 import { inUse } from '../half-cell.ts';
-import { mayMeet } from '../may-meet.ts';
-import { leavesAlone, mediumOf, reactsCleanly } from '../meeting.ts';
+import { isBanned, mayMeet } from '../may-meet.ts';
+import { fallOut, leavesAlone, mediumOf, reactsCleanly } from '../meeting.ts';
 import { bare } from '../without-states.ts';
 
 /** One species that is asked about: the oxidised or the reduced form of its couple. */
@@ -61,6 +61,13 @@ const FAMILIAR: readonly string[] = [
 ];
 /** Too poisonous to be spoken of as on the shelf, or a species that takes either part too readily to be called one kind of agent. */
 const LEFT_OUT: readonly string[] = ['Hg^2+', 'Hg', 'Cd', '[Fe(CN)6]^4-', 'H2O2', 'H^+', 'O2', 'NO3^-'];
+/** How often each is tried for; pairs that do nothing are found more easily than pairs that react. */
+const OUTCOMES = [
+  { item: 'reaction', weight: 9 },
+  { item: 'none', weight: 9 },
+  { item: 'oxidants', weight: 4 },
+  { item: 'reductants', weight: 3 },
+] as const;
 /** Nearer than this, concentrations decide (the threshold for drawing). */
 const LEAST = Rational.parse('0.10');
 
@@ -82,11 +89,11 @@ export function drawPrediction(draws: Draws, tables: Tables, { level }: Ask): Pr
 
 function drawPair(draws: Draws, couples: readonly Couple[], tables: Tables): PairDraw | undefined {
   const [one, other] = draws.shuffle(couples) as [Couple, Couple];
-  const outcome = draws.pick(['reaction', 'reaction', 'none', 'none', 'oxidants', 'reductants']);
+  const outcome = draws.weighted(OUTCOMES);
   const [high, low] = one.printed.value.compare(other.printed.value) > 0 ? [one, other] : [other, one];
   if (!apart(high, low) || isOddForMetals(high, low, tables)) return undefined;
   const forms = { reaction: [true, false], none: [false, true], oxidants: [true, true], reductants: [false, false] } as const;
-  const [highTakes, lowTakes] = forms[outcome as keyof typeof forms];
+  const [highTakes, lowTakes] = forms[outcome];
   const asked = [askedOf(high, highTakes), askedOf(low, lowTakes)] as const;
   const medium = mediumOf([high, low], asked.map(formulaOf));
   const happens = reactsCleanly(high, low, tables) && mayMeet(high.oxidisedKey, low.reducedKey, tables, medium);
@@ -116,6 +123,7 @@ function drawShelf(draws: Draws, usable: readonly Couple[], tables: Tables): She
     all.map(({ couple }) => couple),
     all.map(formulaOf),
   );
+  if (medium === 'acid' && all.some((asked) => isBanned([keyOf(formulaOf(asked)), 'HCl'], tables, 'acid'))) return undefined;
   return { shape: 'shelf', subject, reacts, unable, alike, order: draws.shuffle([reacts, unable, alike]), medium };
 }
 
@@ -148,7 +156,12 @@ function keepsApart(one: Asked, other: Asked, medium: Medium, tables: Tables): b
   const twoMetals = [one, other].every(
     ({ couple, form }) => form === 'reduced' && tables.speciesOf(couple.reducedKey).role === 'metal',
   );
-  return !twoMetals && mayMeet(keyOf(a), keyOf(b), tables, medium) && leavesAlone(a, b, medium, tables);
+  return (
+    !twoMetals &&
+    !fallOut(one.couple, other.couple, tables) &&
+    mayMeet(keyOf(a), keyOf(b), tables, medium) &&
+    leavesAlone(a, b, medium, tables)
+  );
 }
 
 /** In core questions a metal meets metal ions, halogens and iron(III), not the oxidants that need acid. */

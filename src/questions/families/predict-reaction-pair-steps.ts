@@ -89,6 +89,11 @@ export function verdictOf({ words, context }: Pair, yes: boolean): Value {
   return wordsValue(yes ? 'yes' : 'no', words.inline(yes ? 'answer-yes' : 'answer-no', context));
 }
 
+/** The verdict of one who takes the more positive couple to give electrons. */
+export function turnedVerdict({ words, context }: Pair, yes: boolean): Value {
+  return wordsValue(yes ? 'yes' : 'no', words.inline(yes ? 'answer-yes-turned' : 'answer-no-turned', context));
+}
+
 /** The way the reaction runs, as a value: its key is the id of the couple that is oxidised. */
 export function directionOf({ words, high, low }: Pair, oxidised: Couple): Value {
   const reduced = oxidised === high ? low : high;
