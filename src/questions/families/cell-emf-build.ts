@@ -30,7 +30,7 @@ export function buildCell(drawn: CellDraw, tables: Tables, ask: Ask, words: Word
     steps: [emf, ...cellSteps(facts, words, ask)],
     parts: cellParts(facts, words, ask),
     slips: [...emfSlips(facts, tables, words), ...cellSlips(facts, tables, words, ask)],
-    asks: [`emf:${facts.key}`, `eq:${facts.key}`],
+    asks: [`emf:${facts.key}`, `eq:${facts.positive.couple.id} ${facts.negative.couple.id}`],
   };
   return {
     item,
