@@ -87,6 +87,10 @@ export function loopOf(steps: readonly Step[], round: Round): Loop {
 
 /** Everything that reacts is in excess: the mixture would never come to rest. */
 export function nothingLimits(keys: readonly SpeciesKey[]): Fault {
-  const names = keys.filter((key) => !SOLVENT.has(key)).map((key) => `\`${key}\``);
-  return new Fault('nothing-limits', `${names.join(' and ')} are both in excess: give an amount of one of them`, {});
+  const names = [...new Set(keys)].filter((key) => !SOLVENT.has(key)).map((key) => `\`${key}\``);
+  const what =
+    names.length > 1
+      ? `${names.join(' and ')} react and are all in excess: give an amount of one of them`
+      : `${names[0]} reacts with itself and is in excess: give an amount`;
+  return new Fault('nothing-limits', what, {});
 }

@@ -27,18 +27,22 @@ export function airReactions(state: BeakerState, around: Surroundings): Apart[] 
 
 /**
  * The next rungs that are not feasible: what the subject has become, with the reactants that are left, in the direction it was going; in
- * both directions when nothing has happened. The nearest to feasible first.
+ * both directions when nothing has happened. The nearest to feasible first. In a neutral mixture couples with H⁺ or OH⁻ do not count:
+ * their potentials are for 1 mol dm⁻³ of these.
  */
 export function nextRungs(
   lineage: ReadonlySet<SpeciesKey>,
   steps: readonly Step[],
   infeasible: readonly Pairing[],
-  named: ReadonlySet<SpeciesKey>,
+  { named, beaker }: Surroundings,
 ): Pairing[] {
   const went = steps.filter((step) => lineage.has(step.from));
   const down = went.length === 0 || went.some((step) => step.reduction);
   const up = went.length === 0 || went.some((step) => !step.reduction);
+  const standard = ({ oxidant, reductant }: Pairing) =>
+    beaker.medium !== 'neutral' || (oxidant.medium === 'neutral' && reductant.medium === 'neutral');
   return infeasible
+    .filter(standard)
     .filter(({ oxidant, reductant }) => {
       const falls = down && lineage.has(oxidant.oxidisedKey) && named.has(reductant.reducedKey);
       const rises = up && lineage.has(reductant.reducedKey) && named.has(oxidant.oxidisedKey);

@@ -175,7 +175,7 @@ function conclude(course: Course, pairings: Pairings): Mixture {
     parallel: apart.filter((each) => BESIDE.has(each.kind)),
     held: apart.filter((each) => !BESIDE.has(each.kind)),
     borderline: pairings.borderline,
-    stop: nextRungs(course.lineage, steps, pairings.infeasible, around.named),
+    stop: nextRungs(course.lineage, steps, pairings.infeasible, around),
     usedUp: [...around.named].filter((key) => !state.has(key)),
     notes,
     net: state.net,

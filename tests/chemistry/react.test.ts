@@ -128,6 +128,10 @@ describe('acid and alkali', () => {
     expect(final(mixture)).toBe('MnO4^-=1/2 Fe^2+=5/2 Mn^2+=1/2 Fe^3+=5/2');
     expect(mixture.notes.map((note) => note.kind)).toEqual(['medium-used-up']);
   });
+  it('have no standard concentration in a neutral mixture: potentials that need one tell no stop there', () => {
+    expect(mix('MnO4^- + Fe^2+=excess', 'neutral').stop).toEqual([]);
+    expect(pairs(mix('Zn^2+ + Cu=excess', 'neutral').stop)).toEqual(['Zn^2+/Zn Cu^2+/Cu -1.10']);
+  });
   it('are not made up for in a neutral mixture', () => {
     expect(mix('Cr2O7^2- + Fe^2+=6', 'neutral').steps).toEqual([]);
     expect(mix('Cl2 + S2O3^2-', 'neutral').notes.map((note) => note.kind)).toEqual(['medium-changed']);
