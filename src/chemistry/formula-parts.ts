@@ -12,8 +12,3 @@ export function isElectron(formula: Formula): boolean {
 export function element(symbol: string, count = 1): FormulaNode {
   return { kind: 'element', symbol, count };
 }
-
-/** The same species without its state. */
-export function withoutState(formula: Formula): Formula {
-  return formula.state ? { units: formula.units, charge: formula.charge } : formula;
-}
