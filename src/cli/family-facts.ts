@@ -1,7 +1,7 @@
 import { join } from 'node:path';
-import type { Wording } from '../document/wording.ts';
 import { familyOf } from '../papers/allowed-families.ts';
 import { makePaper } from '../papers/make-paper.ts';
+import type { Paper } from '../papers/paper.ts';
 import type { SheetRequest } from '../papers/request.ts';
 import { readTables } from '../potentials/read-tables.ts';
 import type { Tables } from '../potentials/tables.ts';
@@ -11,6 +11,7 @@ import type { Answering, Level } from '../questions/question.ts';
 import type { Desk } from './desk.ts';
 import type { Own } from './make-set.ts';
 import { LEVELS } from './options.ts';
+import { withProgress } from './progress.ts';
 import { readWording } from './read-wording.ts';
 
 /** What a teacher wants to know of a family. */
@@ -33,7 +34,7 @@ export interface LevelFacts {
 }
 
 /** Questions made of a family at a level to see what they are worth. */
-const SAMPLE = 12;
+const SAMPLE = 6;
 
 /**
  * @param id of one family; all when absent
@@ -41,14 +42,21 @@ const SAMPLE = 12;
  */
 export function familyFacts(id: string | undefined, own: Own, desk: Desk): FamilyFacts[] {
   const wanted = id === undefined ? FAMILIES : [familyOf(id)];
-  const tables = readTables(join(desk.root, 'potentials'), own.table);
-  const wording = readWording(desk.root, own.wording);
-  return wanted.map((family) => factsOf(family, tables, wording, desk.version));
+  return withProgress((progress) => {
+    const tables = readTables(join(desk.root, 'potentials'), own.table);
+    const wording = readWording(desk.root, own.wording);
+    return wanted.map((family, at) => {
+      progress.at('Trying families', at, wanted.length);
+      return factsOf(family, (request) => makePaper(request, tables, wording, desk.version), tables);
+    });
+  });
 }
 
-function factsOf(family: Family, tables: Tables, wording: Wording, version: string): FamilyFacts {
+type Maker = (request: SheetRequest) => Paper;
+
+function factsOf(family: Family, make: Maker, tables: Tables): FamilyFacts {
   const { id, title, asksFor, topics, demand, answering } = family;
-  const levels = (Object.keys(LEVELS) as Level[]).map((level) => sampled(id, level, tables, wording, version));
+  const levels = (Object.keys(LEVELS) as Level[]).map((level) => sampled(id, level, make));
   const misconceptions = family.misconceptions.map((each) => {
     const { name, reasoning } = tables.misconceptions.get(each) ?? { name: each, reasoning: '' };
     return { id: each, name, reasoning };
@@ -56,11 +64,8 @@ function factsOf(family: Family, tables: Tables, wording: Wording, version: stri
   return { id, title, asksFor, topics, demand, answering, levels, misconceptions };
 }
 
-function sampled(id: string, level: Level, tables: Tables, wording: Wording, version: string): LevelFacts {
-  const papers = Array.from({ length: SAMPLE }, (_, at) => {
-    const request: SheetRequest = { ...ANY, seed: `sample ${at}`, families: [id], level };
-    return makePaper(request, tables, wording, version);
-  });
+function sampled(id: string, level: Level, make: Maker): LevelFacts {
+  const papers = Array.from({ length: SAMPLE }, (_, at) => make({ ...ANY, seed: `sample ${at}`, families: [id], level }));
   return { level, marks: rangeOf(papers.map(({ marks }) => marks)), minutes: rangeOf(papers.map(({ minutes }) => minutes)) };
 }
 

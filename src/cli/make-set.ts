@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import type { Wording } from '../document/wording.ts';
-import { makePaper } from '../papers/make-paper.ts';
+import { browseSheet } from '../papers/browse-sheet.ts';
+import { type Means, makePaper } from '../papers/make-paper.ts';
 import { markScheme } from '../papers/mark-scheme.ts';
 import type { Paper } from '../papers/paper.ts';
 import { paperOf } from '../papers/paper-of.ts';
@@ -12,7 +13,7 @@ import type { Tables } from '../potentials/tables.ts';
 import { printPdf } from '../printers/pdf/print-pdf.ts';
 import { DEFAULT_SETTINGS, type Settings } from '../printers/pdf/settings.ts';
 import type { Desk } from './desk.ts';
-import { type Progress, progressOn } from './progress.ts';
+import { type Progress, withProgress } from './progress.ts';
 import { readFonts } from './read-fonts.ts';
 import { readWording } from './read-wording.ts';
 import { type SetRecord, writtenRecord } from './set-record.ts';
@@ -45,6 +46,31 @@ export function makeSet(request: SheetRequest, size: Settings['paper'], own: Own
   });
 }
 
+/** Makes a set whose paper is built in another way than by choosing: from labels, or from another paper. */
+export function makeSetOf(build: (means: Means) => Paper, page: Settings, own: Own, desk: Desk): MadeSet {
+  return withProgress((progress) => {
+    const { tables, wording } = read(own, desk);
+    const paper = build({ tables, wording, version: desk.version });
+    return { paper, files: print(paper, page, tables, wording, desk, progress) };
+  });
+}
+
+/** Makes one file of candidates to choose from. */
+export function makeList(request: SheetRequest, page: Settings, own: Own, desk: Desk): MadeSet {
+  return withProgress((progress) => {
+    const { tables, wording } = read(own, desk);
+    const paper = makePaper(request, tables, wording, desk.version, (done) => progress.at('Making questions', done));
+    const list = printPdf(browseSheet(paper, wording), page, readFonts(desk.root));
+    return {
+      paper,
+      files: new Map<string, Uint8Array | string>([
+        ['candidates.pdf', list],
+        ['record.json', writtenRecord({ ...recordOf(paper), page })],
+      ]),
+    };
+  });
+}
+
 /** Makes the set of a record again, and says in words what differs from when it was first made. */
 export function makeSetAgain(record: SetRecord, own: Own, desk: Desk): MadeSet & { readonly differences: readonly string[] } {
   return withProgress((progress) => {
@@ -69,13 +95,4 @@ function print(paper: Paper, page: Settings, tables: Tables, wording: Wording, d
     ['mark-scheme.pdf', scheme],
     ['record.json', writtenRecord({ ...recordOf(paper), page })],
   ]);
-}
-
-function withProgress<T>(work: (progress: Progress) => T): T {
-  const progress = progressOn(process.stderr);
-  try {
-    return work(progress);
-  } finally {
-    progress.end();
-  }
 }

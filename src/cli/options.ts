@@ -39,6 +39,12 @@ const terms = 'What it is worked out for:';
 export const OPTIONS = {
   family: listOf({ group: what, help: 'take questions from this family (repeat for more; all families unless said)' }),
   topic: someOf({ group: what, help: 'take questions on this topic (repeat for more)' }, TOPICS),
+  codes: listOf({
+    group: what,
+    help: 'labels of chosen questions, such as cell-emf:3V8DQQJN, with commas between them; nothing else is chosen',
+  }),
+  sample: whole({ group: what, help: 'make so many questions of the family and tell what they show' }, 1, 100_000),
+  check: flag({ group: what, help: 'end with status 1 when a question of the sample fails' }),
   questions: whole({ group: what, help: 'length as a number of questions (5 unless another length is given)' }, 1, 9999),
   marks: whole({ group: what, help: 'length in marks' }, 1, 9999),
   minutes: whole({ group: what, help: 'length in minutes of working time' }, 1, 9999),

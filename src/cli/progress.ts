@@ -32,3 +32,13 @@ export function progressOn(stream: NodeJS.WriteStream, now: () => number = () =>
     },
   };
 }
+
+/** Work that says on standard error how far it has come. */
+export function withProgress<T>(work: (progress: Progress) => T): T {
+  const progress = progressOn(process.stderr);
+  try {
+    return work(progress);
+  } finally {
+    progress.end();
+  }
+}

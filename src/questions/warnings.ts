@@ -15,7 +15,10 @@ const ABSURD = Rational.of(30);
 
 /** Soft rules of item writing (after Haladyna, Downing & Rodriguez 2002), for a report. */
 export function warningsOf(item: Item): Warning[] {
-  const prose = [...item.stem.map((block) => inlinesIn([block])), ...item.parts.map(({ prompt }) => prompt)].map(plainText);
+  const prose = [
+    ...item.stem.filter(({ kind }) => kind === 'paragraph').map((block) => inlinesIn([block])),
+    ...item.parts.map(({ prompt }) => prompt),
+  ].map(plainText);
   return [...prose.flatMap(proseWarnings), ...item.parts.flatMap(optionWarnings)];
 }
 

@@ -32,7 +32,7 @@ export function couplet(
 }
 
 export function withoutProgress(said: string): string {
-  return said.replace(/^(Making|Printing) \w+: \d+( of \d+)?\n/gm, '');
+  return said.replace(/^(Making|Printing|Trying) \w+: \d+( of \d+)?\n/gm, '');
 }
 
 /** An empty folder of its own for a test. */

@@ -1,16 +1,19 @@
 import { join } from 'node:path';
 import { Fault } from '../../exact/fault.ts';
 import type { SheetLength, SheetRequest } from '../../papers/request.ts';
+import { DEFAULT_SETTINGS } from '../../printers/pdf/settings.ts';
 import { command } from '../command.ts';
+import type { Desk } from '../desk.ts';
 import { folderName, nameFromSeed } from '../folder-name.ts';
 import { freshSeed } from '../fresh-seed.ts';
+import type { MadeSet } from '../make-set.ts';
 import { replacing } from '../may-replace.ts';
 import type { Given } from '../options.ts';
 import { plainText } from '../plain-text.ts';
 import { tellSet } from '../tell-set.ts';
 import { checkPlace, writeSet } from '../write-set.ts';
 
-const WHAT = ['family', 'topic', 'questions', 'marks', 'minutes', 'level', 'choice', 'without'] as const;
+const WHAT = ['codes', 'family', 'topic', 'questions', 'marks', 'minutes', 'level', 'choice', 'without'] as const;
 const HOW = ['seed', 'support', 'on', 'units', 'table', 'wording', 'title'] as const;
 const WHERE = ['page', 'name', 'out', 'replace', 'json'] as const;
 const TAKES = [...WHAT, ...HOW, ...WHERE];
@@ -29,12 +32,32 @@ export const sheet = command({
     const folder = join(given.out ?? 'out', request.name);
     const mayReplace = replacing(given.replace);
     checkPlace(folder, mayReplace);
-    const { makeSet } = await import('../make-set.ts');
-    const set = makeSet(request, given.page, given, desk);
+    const set = given.codes.length > 0 ? await chosenSet(given, request, desk) : await freelyChosenSet(given, request, desk);
     writeSet(folder, set.files, mayReplace);
     tellSet(folder, set, given.json, desk);
   },
 });
+
+type SheetGiven = Given<(typeof TAKES)[number]>;
+
+async function freelyChosenSet(given: SheetGiven, request: SheetRequest, desk: Desk): Promise<MadeSet> {
+  const { makeSet } = await import('../make-set.ts');
+  return makeSet(request, given.page, given, desk);
+}
+
+/** A set of the questions whose labels are given, in that order. */
+async function chosenSet(given: SheetGiven, request: SheetRequest, desk: Desk): Promise<MadeSet> {
+  const others = (['family', 'topic', 'without'] as const).filter((name) => given[name].length > 0);
+  const lengths = (['questions', 'marks', 'minutes'] as const).filter((name) => given[name] !== undefined);
+  const clash = [...others, ...lengths][0];
+  if (clash) throw new Fault('codes-and-more', `expected --codes alone to say which questions, found --${clash} as well`);
+  const { makeSetOf } = await import('../make-set.ts');
+  const { readLabel } = await import('../../papers/question-label.ts');
+  const { paperFromLabels } = await import('../../papers/paper-from-labels.ts');
+  const labels = given.codes.map(readLabel);
+  const whole = { ...request, length: { unit: 'questions' as const, count: labels.length } };
+  return makeSetOf((means) => paperFromLabels(labels, whole, means), { ...DEFAULT_SETTINGS, paper: given.page }, given, desk);
+}
 
 function requestOf(given: Given<(typeof TAKES)[number]>): SheetRequest {
   const seed = given.seed === undefined ? freshSeed() : plainText('seed', given.seed);

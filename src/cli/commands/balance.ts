@@ -1,0 +1,30 @@
+import { command, type Operand } from '../command.ts';
+import { answersTo, inputsOf } from '../inputs.ts';
+import { printAnswers } from '../print-answers.ts';
+
+const name = 'balance';
+const operand: Operand = {
+  name: 'EQUATION',
+  help: 'whole or ionic, with or without water, H^+ and OH^-; or a couple. Without one: lines of standard input',
+  count: 'some',
+};
+
+export const balance = command({
+  name,
+  summary: 'balance equations and half-equations, and say what is oxidised and reduced',
+  operand,
+  options: ['solvent', 'couple', 'json'],
+  example: {
+    line: 'couplet balance "MnO4^- + Fe^2+ -> Mn^2+ + Fe^3+"',
+    does: 'MnO4^- + 5Fe^2+ + 8H^+ -> Mn^2+ + 5Fe^3+ + 4H2O',
+  },
+  run: async (given, operands, desk) => {
+    const inputs = await inputsOf({ name, operand }, operands, desk);
+    const [{ balance: work, balanceAnswer: answer }, { tellBalance: tell }] = await Promise.all([
+      import('../calculators/balance.ts'),
+      import('../tell-balance.ts'),
+    ]);
+    const found = answersTo(inputs, (text) => work(text, given.solvent, given.couple));
+    printAnswers(found, given.json, desk, { answer, tell });
+  },
+});

@@ -1,0 +1,26 @@
+import { command, type Operand } from '../command.ts';
+import { answersTo, inputsOf } from '../inputs.ts';
+import { printAnswers } from '../print-answers.ts';
+
+const name = 'name';
+const operand: Operand = {
+  name: 'FORMULA',
+  help: 'of an ion, salt or complex. Without one: lines of standard input',
+  count: 'some',
+};
+
+export const nameOfSpecies = command({
+  name,
+  summary: 'name ions, salts and complexes (IUPAC 2005), and describe the complexes',
+  operand,
+  options: ['json'],
+  example: { line: 'couplet name "[Co(NH3)6]Cl3"', does: 'hexaamminecobalt(III) chloride' },
+  run: async (given, operands, desk) => {
+    const inputs = await inputsOf({ name, operand }, operands, desk);
+    const [{ name: work, nameAnswer: answer }, { tellName: tell }] = await Promise.all([
+      import('../calculators/name.ts'),
+      import('../tell-name.ts'),
+    ]);
+    printAnswers(answersTo(inputs, work), given.json, desk, { answer, tell });
+  },
+});
