@@ -10,7 +10,10 @@ import { keyOf } from './write-formula.ts';
 /** Water and what makes the medium; never listed among the products. */
 export const SOLVENT: ReadonlySet<SpeciesKey> = new Set(['H2O', 'H^+', 'OH^-']);
 
-/** Amounts in a beaker while it reacts, and what every species has gained since the start. The one mutable value of the engine. */
+/**
+ * Amounts in a beaker while it reacts, and what every species has gained since the start. The one mutable value of the
+ * engine.
+ */
 export class BeakerState {
   readonly #amounts = new Map<SpeciesKey, Present>();
   readonly net = new Map<SpeciesKey, { formula: Formula; net: Rational }>();
@@ -21,7 +24,10 @@ export class BeakerState {
     if (medium === 'alkali' || medium === 'strong-alkali') this.#set(hydroxide, 'excess');
   }
 
-  /** Puts a species in; amounts of the same species add up. An amount given for H⁺ or OH⁻ replaces the excess; water stays in excess. */
+  /**
+   * Puts a species in; amounts of the same species add up. An amount given for H⁺ or OH⁻ replaces the excess; water stays in
+   * excess.
+   */
   put(formula: Formula, amount: Amount): void {
     if (keyOf(formula) === 'H2O') return;
     const known = SOLVENT.has(keyOf(formula)) ? undefined : this.#amounts.get(keyOf(formula))?.amount;

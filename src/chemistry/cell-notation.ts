@@ -30,7 +30,8 @@ export const PLATINUM: Formula = { units: [{ count: 1, nodes: [element('Pt')] }]
 const BRIDGE = '‖';
 
 /**
- * The conventional representation of a cell: phases by `|`, species of one phase by a comma, the salt bridge by `‖`, platinum where no
+ * The conventional representation of a cell: phases by `|`, species of one phase by a comma, the salt bridge by `‖`, platinum
+ * where no
  * metal takes part; the more oxidised forms stand next to the bridge. H⁺ and OH⁻ that take part are shown, water is not.
  * @param speciesOf gives the state and role of a species whose formula has no state
  * @see IUPAC Green Book, 3rd ed., 2.13
@@ -62,7 +63,8 @@ function halfCell(couple: Couple, solutionNextToBridge: boolean, speciesOf?: (ke
   const solution = all.filter((formula) => formula.state === 'aq');
   const others = all.filter((formula) => formula.state !== 'aq').map((formula) => [formula]);
   const electrode: Phase = [metal ?? PLATINUM];
-  // A solid on its own metal (AgCl on Ag) lies between metal and solution; else the phase of the oxidised form comes next to the bridge.
+  // A solid on its own metal (AgCl on Ag) lies between metal and solution; else the phase of the oxidised form comes next to
+  // the bridge.
   const oxidisedInSolution = oxidised.some((formula) => formula.state === 'aq' && keyOf(formula) === couple.oxidisedKey);
   const last = solution.length > 0 ? [solution] : [];
   const phases = solutionNextToBridge || metal || oxidisedInSolution ? [...others, ...last] : [...last, ...others];

@@ -5,7 +5,8 @@ import type { FormulaReader } from './formula-reader.ts';
 import { roman } from './roman.ts';
 
 /**
- * The fault for a charge typed without its caret (`Fe3+`, `SO42-`, `MnO4-`): says how to write it. The last digit is the charge when
+ * The fault for a charge typed without its caret (`Fe3+`, `SO42-`, `MnO4-`): says how to write it. The last digit is the
+ * charge when
  * two stand together, after a space, or in a single atom such as `Fe3+`; otherwise the number counts atoms.
  */
 export function hintForCharge(reader: FormulaReader, units: readonly FormulaUnit[]): Fault {

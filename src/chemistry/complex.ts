@@ -71,7 +71,8 @@ export function describe(nodes: readonly FormulaNode[], formula: Formula): Compl
 }
 
 /**
- * Shape by coordination number; four is square planar for platinum(II), palladium(II), gold(III), copper(II) with ammonia, and nickel(II)
+ * Shape by coordination number; four is square planar for platinum(II), palladium(II), gold(III), copper(II) with ammonia,
+ * and nickel(II)
  * with cyanide, else tetrahedral. (Common practice, no source.)
  */
 function shapeOf(parts: ComplexParts, coordination: number, number: Rational): Shape | undefined {

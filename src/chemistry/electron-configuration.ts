@@ -41,7 +41,10 @@ const NOBLE: readonly (readonly [string, number])[] = [
   ['He', 2],
 ];
 
-/** Atoms that do not follow the order of filling: what stands outside the noble-gas core (NIST Atomic Spectra Database; from memory). */
+/**
+ * Atoms that do not follow the order of filling: what stands outside the noble-gas core (NIST Atomic Spectra Database; from
+ * memory).
+ */
 const EXCEPTIONS: ReadonlyMap<string, string> = new Map(
   `Cr 3d5 4s1,Cu 3d10 4s1,Nb 4d4 5s1,Mo 4d5 5s1,Ru 4d7 5s1,Rh 4d8 5s1,Pd 4d10,Ag 4d10 5s1,La 5d1 6s2,Ce 4f1 5d1 6s2,Gd 4f7 5d1 6s2,
 Pt 4f14 5d9 6s1,Au 4f14 5d10 6s1,Ac 6d1 7s2,Th 6d2 7s2,Pa 5f2 6d1 7s2,U 5f3 6d1 7s2,Np 5f4 6d1 7s2,Cm 5f7 6d1 7s2,Lr 5f14 7s2 7p1`
@@ -81,7 +84,10 @@ function coreOf(number: number): number {
   return NOBLE.find(([, electrons]) => electrons < number)?.[1] ?? 0;
 }
 
-/** Takes electrons away, those of the highest n and then the highest l first (4s before 3d), from outside the core while it lasts. */
+/**
+ * Takes electrons away, those of the highest n and then the highest l first (4s before 3d), from outside the core while it
+ * lasts.
+ */
 function ionise(shells: Map<string, number>, charge: number, core: ReadonlyMap<string, number>): void {
   for (let taken = 0; taken < charge; taken += 1) {
     const names = [...shells.keys()].toSorted((one, other) => order(other) - order(one));

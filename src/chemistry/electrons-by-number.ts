@@ -5,7 +5,8 @@ import { isElectron } from './formula-parts.ts';
 import { oxidationNumbers } from './oxidation-numbers.ts';
 
 /**
- * Electrons that a half-equation takes up, counted by oxidation number: for every element, the sum of its numbers on the left less the
+ * Electrons that a half-equation takes up, counted by oxidation number: for every element, the sum of its numbers on the left
+ * less the
  * sum on the right. Charge is not looked at, so it checks a balance that was made by charge.
  * @throws Fault `undecided` when the rules do not decide the numbers of a species
  */

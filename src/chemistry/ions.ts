@@ -10,7 +10,8 @@ export interface KnownIon {
 }
 
 /**
- * Ions by the text they have inside a salt. Names: IUPAC, Nomenclature of Inorganic Chemistry, Recommendations 2005, table IX (accepted
+ * Ions by the text they have inside a salt. Names: IUPAC, Nomenclature of Inorganic Chemistry, Recommendations 2005, table IX
+ * (accepted
  * names), with oxidation numbers as is usual in post-16 courses (common practice, no source).
  * Text, charge, name, other name.
  */

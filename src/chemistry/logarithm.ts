@@ -2,7 +2,8 @@ import { Rational } from '../exact/rational.ts';
 import { magnitudeOf } from '../exact/rounding.ts';
 
 /**
- * Natural logarithm of a positive rational of any size, as the nearest doubles give it: the power of ten is split off exactly, so that
+ * Natural logarithm of a positive rational of any size, as the nearest doubles give it: the power of ten is split off
+ * exactly, so that
  * numbers outside the range of doubles are no trouble.
  */
 export function naturalLog(value: Rational): number {

@@ -34,7 +34,8 @@ export function roundBefore(steps: readonly Step[], next: Pairing): Round | unde
 }
 
 /**
- * How far the steps of a round run beside one another: each later step uses just what the others make of the species that limits it.
+ * How far the steps of a round run beside one another: each later step uses just what the others make of the species that
+ * limits it.
  * Undefined when that does not decide.
  */
 function steadyExtents(members: readonly Step[]): Rational[] | undefined {

@@ -1,6 +1,9 @@
 import type { SpeciesKey } from './formula.ts';
 
-/** Species with names of their own: name, and another name in use. (IUPAC 2005, table IX and IR-8; school names: common practice.) */
+/**
+ * Species with names of their own: name, and another name in use. (IUPAC 2005, table IX and IR-8; school names: common
+ * practice.)
+ */
 const NAMES: ReadonlyMap<SpeciesKey, readonly [name: string, tradeName?: string]> = new Map([
   ['e^-', ['electron']],
   ['H2O', ['water']],

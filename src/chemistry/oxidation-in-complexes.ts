@@ -33,7 +33,8 @@ export function counterIons(
 }
 
 /**
- * Numbers in complexes that bear a charge together: the ligands have their own charges, the central atom the rest. Two complexes of one
+ * Numbers in complexes that bear a charge together: the ligands have their own charges, the central atom the rest. Two
+ * complexes of one
  * metal are taken to be in the same state.
  * @param ofFormula the numbers of a species, used for the ligands
  */

@@ -34,7 +34,8 @@ const isHydride = (elements: readonly string[]) =>
   elements.every((symbol) => symbol === 'H' || symbol === 'B' || isMetal(symbol));
 
 /**
- * In order: an earlier rule wins, and the last element left follows by difference. That is why oxygen comes out as −1 in peroxides, −½ in
+ * In order: an earlier rule wins, and the last element left follows by difference. That is why oxygen comes out as −1 in
+ * peroxides, −½ in
  * superoxides and +2 in OF₂. (Order of rules: common practice; the more electronegative element takes its usual negative number.)
  */
 const RULES: readonly Rule[] = [

@@ -20,7 +20,8 @@ const UNRELATED: Verdict = { kind: 'unrelated' };
 const holds = (media: readonly Medium[] | undefined, medium: Medium) => !media || media.includes(medium);
 
 /**
- * Judges a pair of couples in a medium: both must be the usual ones of their species, restricted couples act with their partners only (and
+ * Judges a pair of couples in a medium: both must be the usual ones of their species, restricted couples act with their
+ * partners only (and
  * are then the only ones), and the facts about the two species must not stand against it.
  */
 export function judgePair(

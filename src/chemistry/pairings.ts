@@ -49,7 +49,8 @@ export function pairingsIn(state: BeakerState, around: Surroundings): Pairings {
 }
 
 /**
- * Couples through which a species is reduced in this medium: the usual ones; when there is none, those of the medium that are calculated
+ * Couples through which a species is reduced in this medium: the usual ones; when there is none, those of the medium that are
+ * calculated
  * only, because they are the next rung that is not taken.
  */
 export function oxidantCouples(key: SpeciesKey, { couples, beaker }: Surroundings): Couple[] {

@@ -23,7 +23,8 @@ export interface HalfCellText {
 }
 
 /**
- * Reads `Cu^2+/Cu`, `MnO4^-/MnO2@alkali`, `Ag^+/Ag=0.7996`, or `Ag^+ + e^- <=> Ag`, with `=0.80` after it when its potential is given.
+ * Reads `Cu^2+/Cu`, `MnO4^-/MnO2@alkali`, `Ag^+/Ag=0.7996`, or `Ag^+ + e^- <=> Ag`, with `=0.80` after it when its potential
+ * is given.
  * @throws Fault `bad-half-cell`, `bad-formula`, `bad-equation`, `not-a-number`, or what `checkHalf` finds
  */
 export function parseHalfCell(text: string): HalfCellText {

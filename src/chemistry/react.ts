@@ -29,7 +29,8 @@ interface Course {
 }
 
 /**
- * What happens in the beaker, in order: the most positive allowed pair runs until something is used up, then the next, until none of
+ * What happens in the beaker, in order: the most positive allowed pair runs until something is used up, then the next, until
+ * none of
  * at least 0.10 V is left or the medium has changed. Amounts are exact.
  * @throws Fault `nothing-to-mix` without reactants, `wrong-medium` for H⁺ outside acid or OH⁻ outside alkali,
  * `too-little-medium` when these are used up before any redox step,

@@ -21,7 +21,8 @@ interface Standing {
 }
 
 /**
- * Every change of oxidation number in an equation, balanced or not; none when it is not redox. A reactant whose number rises is oxidised,
+ * Every change of oxidation number in an equation, balanced or not; none when it is not redox. A reactant whose number rises
+ * is oxidised,
  * one whose number falls is reduced; in a disproportionation it is both.
  * @throws Fault `undecided` when the rules do not decide the numbers of a species
  */

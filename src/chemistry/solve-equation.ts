@@ -18,7 +18,10 @@ import { keyOf } from './write-formula.ts';
 export interface Solved {
   readonly kind: 'half' | 'redox' | 'no-redox' | 'undecided';
   readonly equation: Equation;
-  /** electrons in a half-equation, electrons that pass in a redox equation, zero otherwise; absent when numbers are not decided */
+  /**
+   * electrons in a half-equation, electrons that pass in a redox equation, zero otherwise; absent when numbers are not
+   * decided
+   */
   readonly electrons?: Rational;
   readonly oxidised: readonly Formula[];
   readonly reduced: readonly Formula[];
@@ -34,7 +37,8 @@ export interface Ambiguous {
 type AcidOrAlkali = 'acid' | 'alkali';
 
 /**
- * Balances what a user typed, whose coefficients are not looked at: a whole equation, an ionic one that lacks water, H⁺ or OH⁻, or a
+ * Balances what a user typed, whose coefficients are not looked at: a whole equation, an ionic one that lacks water, H⁺ or
+ * OH⁻, or a
  * couple (`MnO4^- -> Mn^2+` or `MnO4^-/Mn^2+`), which gives a half-equation.
  * @param halves two half-equations (reductions) that decide when conservation does not
  * @throws Fault `bad-equation` or `bad-formula` for text that cannot be read, `cannot-balance` with the reason

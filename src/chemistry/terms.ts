@@ -66,7 +66,10 @@ export function coefficientOf(terms: readonly Term[], key: SpeciesKey): Rational
   return terms.reduce((sum, term) => (keyOf(term.formula) === key ? sum.plus(term.coefficient) : sum), Rational.zero);
 }
 
-/** True when two equations say the same: equal species on equal sides with equal coefficients, in any order, whatever the states. */
+/**
+ * True when two equations say the same: equal species on equal sides with equal coefficients, in any order, whatever the
+ * states.
+ */
 export function sameEquation(one: Equation, other: Equation): boolean {
   const [a, b] = [amounts(one), amounts(other)];
   return a.size === b.size && [...a].every(([key, coefficient]) => b.get(key)?.equals(coefficient) === true);

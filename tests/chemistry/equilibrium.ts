@@ -6,7 +6,10 @@ import { coefficientOf } from '../../src/chemistry/terms.ts';
 /** F/RT in V⁻¹ at 298.15 K. */
 const F_OVER_RT = 96485.33212 / (8.314462618 * 298.15);
 
-/** A species of a family: its share of the family's mass and of its electrons, and how its concentration follows from the root's. */
+/**
+ * A species of a family: its share of the family's mass and of its electrons, and how its concentration follows from the
+ * root's.
+ */
 interface Member {
   readonly key: SpeciesKey;
   readonly weight: number;
@@ -16,7 +19,8 @@ interface Member {
 }
 
 /**
- * Families of dissolved species that couples join, each a tree. A couple that closes a ring is left out: its potential follows from the
+ * Families of dissolved species that couples join, each a tree. A couple that closes a ring is left out: its potential
+ * follows from the
  * others.
  */
 export function families(couples: readonly Couple[]): Member[][] {
@@ -77,7 +81,8 @@ function bisect(rising: (x: number) => number, low: number, high: number): numbe
 }
 
 /**
- * Concentrations at equilibrium, found apart from any order of reactions: one potential for all couples (Nernst), the mass of every family
+ * Concentrations at equilibrium, found apart from any order of reactions: one potential for all couples (Nernst), the mass of
+ * every family
  * and all electrons conserved, [H⁺] = 1 mol dm⁻³.
  * @param start mol dm⁻³ by species; each must belong to a family
  */

@@ -64,7 +64,8 @@ describe('published molar masses', () => {
       .filter((each) => each.units.length > 0)) {
       const text = writeFormula(formula);
       const theirs = new MF(plain(text)).getInfo().mass;
-      // Weights vary in nature: the abridged ones are 207.2 for lead and 32.06 for sulfur, where mf-parser takes isotope means, 207.217 and 32.065.
+      // Weights vary in nature: the abridged ones are 207.2 for lead and 32.06 for sulfur, where mf-parser takes isotope
+      // means, 207.217 and 32.065.
       const tolerance = 0.02 + 0.02 * atomsOf(formula, 'Pb') + 0.005 * atomsOf(formula, 'S');
       expect(Math.abs(massOf(text).toNumber() - theirs), text).toBeLessThan(tolerance);
       count += 1;
@@ -98,7 +99,10 @@ describe('published amounts from equations and charges', () => {
       .over(massOf(from))
       .times(moleRatio(parseEquation(text), to, from))
       .times(massOf(to));
-  /** Last figures by which sources are off that round the moles to a few figures on the way: 3.45 mol of lithium, 0.3817 mol of silver. */
+  /**
+   * Last figures by which sources are off that round the moles to a few figures on the way: 3.45 mol of lithium, 0.3817 mol
+   * of silver.
+   */
   const ROUNDED_ON_THE_WAY: Readonly<Record<string, number>> = { 'os-17-q46-Li': 1, 'os-17.9-ex': 2 };
   it.each(checkedCases('mole-ratio'))('are ours: $id, $source', (each) => {
     const [name] = Object.keys(each.answer);

@@ -2,7 +2,10 @@ import { readFileSync } from 'node:fs';
 import { expect } from 'vitest';
 import { Rational } from '../../src/exact/rational.ts';
 
-/** A worked example or exercise with its printed answer. The source stands in the case; `given` and `answer` depend on the kind. */
+/**
+ * A worked example or exercise with its printed answer. The source stands in the case; `given` and `answer` depend on the
+ * kind.
+ */
 export interface WorkedCase {
   readonly id: string;
   // biome-ignore lint/suspicious/noExplicitAny: the shape differs from case to case and is checked by what each test does with it
@@ -30,7 +33,10 @@ export function lastFigure(printed: string): number {
   return Number(`1e${Number(exponent) - places}`);
 }
 
-/** True to the last figure that is printed. `units` is the tolerance in last figures: a half, unless the source rounded on the way. */
+/**
+ * True to the last figure that is printed. `units` is the tolerance in last figures: a half, unless the source rounded on the
+ * way.
+ */
 export function expectPrinted(value: Rational | number, printed: string | number, units = 0.5): void {
   const text = String(printed);
   const found = value instanceof Rational ? value.toNumber() : value;
