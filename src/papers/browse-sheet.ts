@@ -1,4 +1,4 @@
-import type { Block } from '../document/block.ts';
+import type { Block, PartBlock } from '../document/block.ts';
 import type { Document } from '../document/document.ts';
 import { strong, text } from '../document/inlines.ts';
 import type { Wording } from '../document/wording.ts';
@@ -14,7 +14,13 @@ export function browseSheet(paper: Paper, wording: Wording): Document {
     if (block.kind === 'head') return { ...block, cells: [], note: words.inline('note') };
     if (block.kind !== 'question') return block;
     const label = labelText(labelOf(paper.questions[block.number - 1]!));
-    return { ...block, stem: [{ kind: 'paragraph', content: [strong(label), text(` · ${block.marks} marks`)] }, ...block.stem] };
+    const title: Block = { kind: 'paragraph', content: [strong(label), text(` · ${block.marks} marks`)] };
+    return { ...block, stem: [title, ...block.stem], parts: block.parts.map(withoutSpace) };
   });
   return { ...sheet, blocks };
+}
+
+/** Nobody answers on a list to choose from: prompts stand close, room to write is left away. */
+function withoutSpace(part: PartBlock): PartBlock {
+  return { ...part, blocks: part.blocks.filter(({ kind }) => kind !== 'answer') };
 }
