@@ -31,8 +31,8 @@ const BRIDGE = '‖';
 
 /**
  * The conventional representation of a cell: phases by `|`, species of one phase by a comma, the salt bridge by `‖`, platinum
- * where no
- * metal takes part; the more oxidised forms stand next to the bridge. H⁺ and OH⁻ that take part are shown, water is not.
+ * where no metal takes part; the more oxidised forms stand next to the bridge. H⁺ and OH⁻ that take part are shown, water is
+ * not.
  * @param speciesOf gives the state and role of a species whose formula has no state
  * @see IUPAC Green Book, 3rd ed., 2.13
  */

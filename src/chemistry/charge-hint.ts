@@ -6,8 +6,7 @@ import { roman } from './roman.ts';
 
 /**
  * The fault for a charge typed without its caret (`Fe3+`, `SO42-`, `MnO4-`): says how to write it. The last digit is the
- * charge when
- * two stand together, after a space, or in a single atom such as `Fe3+`; otherwise the number counts atoms.
+ * charge when two stand together, after a space, or in a single atom such as `Fe3+`; otherwise the number counts atoms.
  */
 export function hintForCharge(reader: FormulaReader, units: readonly FormulaUnit[]): Fault {
   const typed = reader.ahead(200).trimEnd();

@@ -10,8 +10,7 @@ import { keyOf } from './write-formula.ts';
 
 /**
  * Everything that keeps an equation from being a half-equation as stored: a reduction, electrons on the left only, balanced,
- * nothing on
- * both sides, whole coefficients in lowest terms. An empty list when it is one.
+ * nothing on both sides, whole coefficients in lowest terms. An empty list when it is one.
  */
 export function checkHalf(equation: Equation): Fault[] {
   const text = writeEquation(equation);

@@ -18,8 +18,7 @@ export interface Combined {
 
 /**
  * Joins two half-equations to the overall equation: scales to the least common multiple of the electrons, adds, cancels what
- * stands on
- * both sides, divides by the common divisor.
+ * stands on both sides, divides by the common divisor.
  * @param oxidation stored as a reduction; it is reversed here
  * @throws Fault `same-couple` when nothing is left
  */

@@ -72,8 +72,7 @@ export function describe(nodes: readonly FormulaNode[], formula: Formula): Compl
 
 /**
  * Shape by coordination number; four is square planar for platinum(II), palladium(II), gold(III), copper(II) with ammonia,
- * and nickel(II)
- * with cyanide, else tetrahedral. (Common practice, no source.)
+ * and nickel(II) with cyanide, else tetrahedral. (Common practice, no source.)
  */
 function shapeOf(parts: ComplexParts, coordination: number, number: Rational): Shape | undefined {
   if (coordination === 2) return 'linear';

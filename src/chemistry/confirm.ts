@@ -18,8 +18,7 @@ export interface Confirmation {
 
 /**
  * Checks an overall equation without adding half-equations: by the null space of elements and charge when that has one
- * dimension, else by
- * conservation and by electrons lost and gained, counted by oxidation number.
+ * dimension, else by conservation and by electrons lost and gained, counted by oxidation number.
  * @param oxidation stored as a reduction
  */
 export function confirm(equation: Equation, reduction: HalfEquation, oxidation: HalfEquation): Confirmation {
@@ -64,8 +63,7 @@ function byElectrons(net: Net, reduction: HalfEquation, oxidation: HalfEquation)
 
 /**
  * Electrons that pass in one couple of the equation: how often its half-equation runs, told by the species that stand in no
- * other, times
- * its electrons counted by oxidation number. Undefined when those species do not agree.
+ * other, times its electrons counted by oxidation number. Undefined when those species do not agree.
  */
 function electronsIn(net: Net, half: HalfEquation, other: HalfEquation, direction: 1 | -1): Rational | undefined {
   const elsewhere = new Set([...other.left, ...other.right].map((term) => keyOf(term.formula)));

@@ -6,8 +6,7 @@ import { oxidationNumbers } from './oxidation-numbers.ts';
 
 /**
  * Electrons that a half-equation takes up, counted by oxidation number: for every element, the sum of its numbers on the left
- * less the
- * sum on the right. Charge is not looked at, so it checks a balance that was made by charge.
+ * less the sum on the right. Charge is not looked at, so it checks a balance that was made by charge.
  * @throws Fault `undecided` when the rules do not decide the numbers of a species
  */
 export function electronsByNumber(half: HalfEquation): Rational {

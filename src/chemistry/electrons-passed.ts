@@ -12,8 +12,7 @@ interface Level {
 
 /**
  * Electrons that pass in a balanced equation as written: the rise of oxidation numbers over all atoms, each element's atoms
- * taken in order
- * from the lowest number to the highest, so that as few as possible change.
+ * taken in order from the lowest number to the highest, so that as few as possible change.
  * @throws Fault `undecided` when the rules do not decide the numbers of a species
  */
 export function electronsPassed(equation: Equation): Rational {

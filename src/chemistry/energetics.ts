@@ -55,8 +55,7 @@ export function gibbsFromConstant(k: Rational, temperature: Rational, constants:
 
 /**
  * The reaction quotient of an equation: amounts of the right over those of the left, each to the power of its coefficient.
- * Solids, liquids,
- * water and electrons stand at 1, and so do dissolved species and gases that are not given.
+ * Solids, liquids, water and electrons stand at 1, and so do dissolved species and gases that are not given.
  * @param activities concentration over 1 mol dm⁻³, or pressure over 100 kPa, by species
  * @throws Fault `bad-concentration` for zero or less, `unknown-species` for a species that is not in the equation
  */

@@ -11,8 +11,7 @@ export interface KnownIon {
 
 /**
  * Ions by the text they have inside a salt. Names: IUPAC, Nomenclature of Inorganic Chemistry, Recommendations 2005, table IX
- * (accepted
- * names), with oxidation numbers as is usual in post-16 courses (common practice, no source).
+ * (accepted names), with oxidation numbers as is usual in post-16 courses (common practice, no source).
  * Text, charge, name, other name.
  */
 const ROWS: readonly (readonly [text: string, charge: number, name: string, tradeName?: string])[] = [

@@ -3,8 +3,7 @@ import { magnitudeOf } from '../exact/rounding.ts';
 
 /**
  * Natural logarithm of a positive rational of any size, as the nearest doubles give it: the power of ten is split off
- * exactly, so that
- * numbers outside the range of doubles are no trouble.
+ * exactly, so that numbers outside the range of doubles are no trouble.
  */
 export function naturalLog(value: Rational): number {
   if (value.sign() <= 0) throw new RangeError('a logarithm needs a number above zero');

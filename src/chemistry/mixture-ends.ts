@@ -27,9 +27,8 @@ export function airReactions(state: BeakerState, around: Surroundings): Apart[] 
 
 /**
  * The next rungs that are not feasible: what the subject has become, with the reactants that are left, in the direction it
- * was going; in
- * both directions when nothing has happened. The nearest to feasible first. In a neutral mixture couples with H⁺ or OH⁻ do
- * not count:
+ * was going; in both directions when nothing has happened. The nearest to feasible first. In a neutral mixture couples with
+ * H⁺ or OH⁻ do not count:
  * their potentials are for 1 mol dm⁻³ of these.
  */
 export function nextRungs(

@@ -33,8 +33,7 @@ export function massParts(formula: Formula, masses: ReadonlyMap<string, Decimal>
 
 /**
  * Molar mass in g mol⁻¹: the exact sum of atoms × relative atomic mass, with the decimals of the least precise mass used. The
- * mass of
- * an electron is neglected.
+ * mass of an electron is neglected.
  * @throws Fault `no-atomic-mass`
  */
 export function molarMass(formula: Formula, masses: ReadonlyMap<string, Decimal>): Decimal {

@@ -34,8 +34,7 @@ export function counterIons(
 
 /**
  * Numbers in complexes that bear a charge together: the ligands have their own charges, the central atom the rest. Two
- * complexes of one
- * metal are taken to be in the same state.
+ * complexes of one metal are taken to be in the same state.
  * @param ofFormula the numbers of a species, used for the ligands
  */
 export function ofComplexes(

@@ -17,8 +17,7 @@ const KNOWN = new WeakMap<Formula, OxidationNumbers>();
 
 /**
  * Oxidation numbers by the rules in order: elements, single ions, ions of a salt one by one, ligands, then fluorine, groups 1
- * and 2,
- * aluminium, hydrogen, oxygen …, the last element by difference. Averages are exact fractions.
+ * and 2, aluminium, hydrogen, oxygen …, the last element by difference. Averages are exact fractions.
  * @throws Fault `undecided` when the rules do not decide (`CuFeS2`), or for the electron
  */
 export function oxidationNumbers(formula: Formula): OxidationNumbers {

@@ -35,8 +35,8 @@ const isHydride = (elements: readonly string[]) =>
 
 /**
  * In order: an earlier rule wins, and the last element left follows by difference. That is why oxygen comes out as −1 in
- * peroxides, −½ in
- * superoxides and +2 in OF₂. (Order of rules: common practice; the more electronegative element takes its usual negative number.)
+ * peroxides, −½ in superoxides and +2 in OF₂. (Order of rules: common practice; the more electronegative element takes its
+ * usual negative number.)
  */
 const RULES: readonly Rule[] = [
   always('F', -1, () => 'fluorine is −1 in its compounds'),

@@ -21,8 +21,7 @@ const holds = (media: readonly Medium[] | undefined, medium: Medium) => !media |
 
 /**
  * Judges a pair of couples in a medium: both must be the usual ones of their species, restricted couples act with their
- * partners only (and
- * are then the only ones), and the facts about the two species must not stand against it.
+ * partners only (and are then the only ones), and the facts about the two species must not stand against it.
  */
 export function judgePair(
   oxidant: Couple,

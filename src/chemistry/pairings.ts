@@ -50,8 +50,7 @@ export function pairingsIn(state: BeakerState, around: Surroundings): Pairings {
 
 /**
  * Couples through which a species is reduced in this medium: the usual ones; when there is none, those of the medium that are
- * calculated
- * only, because they are the next rung that is not taken.
+ * calculated only, because they are the next rung that is not taken.
  */
 export function oxidantCouples(key: SpeciesKey, { couples, beaker }: Surroundings): Couple[] {
   const all = couples.byOxidised.get(key) ?? [];

@@ -14,8 +14,7 @@ interface Piece {
 
 /**
  * Reads `MnO4^- + 8H^+ + 5e^- -> Mn^2+ + 4H2O`. The arrow is `->`, `=`, `→`, `<=>` or `⇌`; coefficients are whole numbers or
- * fractions
- * such as `1/2`; a `+` between species has a space on both sides. Terms stay in order and are not added up.
+ * fractions such as `1/2`; a `+` between species has a space on both sides. Terms stay in order and are not added up.
  * @throws Fault `bad-equation` or `bad-formula`, whose place underlines what is wrong in `text`
  */
 export function parseEquation(text: string): Equation {

@@ -30,11 +30,9 @@ interface Course {
 
 /**
  * What happens in the beaker, in order: the most positive allowed pair runs until something is used up, then the next, until
- * none of
- * at least 0.10 V is left or the medium has changed. Amounts are exact.
+ * none of at least 0.10 V is left or the medium has changed. Amounts are exact.
  * @throws Fault `nothing-to-mix` without reactants, `wrong-medium` for H⁺ outside acid or OH⁻ outside alkali,
- * `too-little-medium` when these are used up before any redox step,
- * `nothing-limits` when everything that reacts is in excess
+ * `too-little-medium` when these are used up before any redox step, `nothing-limits` when everything that reacts is in excess
  */
 export function react(beaker: Beaker, couples: readonly Couple[], facts: Facts): Mixture {
   if (beaker.reactants.length === 0) throw new Fault('nothing-to-mix', 'a mixture needs at least one reactant', {});

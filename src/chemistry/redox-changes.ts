@@ -22,8 +22,7 @@ interface Standing {
 
 /**
  * Every change of oxidation number in an equation, balanced or not; none when it is not redox. A reactant whose number rises
- * is oxidised,
- * one whose number falls is reduced; in a disproportionation it is both.
+ * is oxidised, one whose number falls is reduced; in a disproportionation it is both.
  * @throws Fault `undecided` when the rules do not decide the numbers of a species
  */
 export function redoxChanges(equation: Equation): RedoxChange[] {

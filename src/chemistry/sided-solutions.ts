@@ -14,8 +14,7 @@ const MOST_RAYS = 2000;
 /**
  * Independent solutions in which every species stands on its side and every given species takes part.
  * The solutions of a sided balance are a cone; its edges are found by combining columns until each constraint is zero (Farkas
- * 1902), and
- * sums of edges are solutions that use them all.
+ * 1902), and sums of edges are solutions that use them all.
  * @returns one vector when the sides leave only one solution, two when there are more, or a given species that can take no part
  * @throws Fault `too-many-species`
  */

@@ -38,8 +38,7 @@ type AcidOrAlkali = 'acid' | 'alkali';
 
 /**
  * Balances what a user typed, whose coefficients are not looked at: a whole equation, an ionic one that lacks water, H⁺ or
- * OH⁻, or a
- * couple (`MnO4^- -> Mn^2+` or `MnO4^-/Mn^2+`), which gives a half-equation.
+ * OH⁻, or a couple (`MnO4^- -> Mn^2+` or `MnO4^-/Mn^2+`), which gives a half-equation.
  * @param halves two half-equations (reductions) that decide when conservation does not
  * @throws Fault `bad-equation` or `bad-formula` for text that cannot be read, `cannot-balance` with the reason
  */

@@ -54,8 +54,7 @@ export interface TitrationAnswer {
 
 /**
  * Works a titration out as far as the data go: forwards from the titre, or backwards to the titre or to the titrant's
- * concentration when
- * the analyte's is known.
+ * concentration when the analyte's is known.
  * @throws Fault `not-enough` when nothing follows, `bad-quantity` for a quantity of zero or less
  */
 export function workTitration(given: Titration): TitrationAnswer {

@@ -20,8 +20,7 @@ interface Member {
 
 /**
  * Families of dissolved species that couples join, each a tree. A couple that closes a ring is left out: its potential
- * follows from the
- * others.
+ * follows from the others.
  */
 export function families(couples: readonly Couple[]): Member[][] {
   const found: Member[][] = [];
@@ -82,8 +81,7 @@ function bisect(rising: (x: number) => number, low: number, high: number): numbe
 
 /**
  * Concentrations at equilibrium, found apart from any order of reactions: one potential for all couples (Nernst), the mass of
- * every family
- * and all electrons conserved, [H⁺] = 1 mol dm⁻³.
+ * every family and all electrons conserved, [H⁺] = 1 mol dm⁻³.
  * @param start mol dm⁻³ by species; each must belong to a family
  */
 export function equilibrium(couples: readonly Couple[], start: ReadonlyMap<SpeciesKey, number>): Map<SpeciesKey, number> {
