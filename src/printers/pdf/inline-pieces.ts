@@ -51,11 +51,16 @@ function symbolPiece(symbol: Extract<Inline, { kind: 'symbol' }>, pen: Pen): Pie
   return builder.build(plain ? undefined : { type: 'Formula', alt: speakInlines([symbol]) });
 }
 
+/** Width that a thing on a line may have; in huge print a line has little left beside what it continues. */
+function widest({ measures }: Pen): number {
+  const { frame, hang, cells } = measures;
+  return (frame - 2 * hang - cells) * (cells === 0 ? 0.7 : 1);
+}
+
 /** A stacked fraction, or one written along the line where no line could hold it, as in the largest print. */
 function fractionPieces(fraction: Extract<Inline, { kind: 'fraction' }>, pen: Pen): readonly Piece[] {
   const stacked = stackedFraction(fraction, pen);
-  const { frame, hang, cells } = pen.measures;
-  if (stacked.width < frame - 2 * hang - cells) return [stacked];
+  if (stacked.width < widest(pen)) return [stacked];
   const words = (text: string): Inline => ({ kind: 'text', text });
   return inlinePieces([words('('), ...fraction.above, words(') ÷\u00a0'), ...fraction.below], pen);
 }
@@ -79,7 +84,7 @@ function stackedFraction(fraction: Extract<Inline, { kind: 'fraction' }>, pen: P
 
 /** A dotted gap to write in, a little under the baseline; read out as a blank. */
 function blankPiece(ems: number, pen: Pen): Piece {
-  const width = ems * pen.size;
+  const width = Math.min(ems * pen.size, widest(pen));
   const line = dots(0, pen.size * 0.12, width);
   const speech: Speech = { type: 'Span', actual: ' blank ' };
   return new BoxBuilder(pen)

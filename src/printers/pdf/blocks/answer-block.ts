@@ -3,10 +3,11 @@ import { breakLines, type Line } from '../break-lines.ts';
 import { arrowPiece } from '../chemistry-pieces.ts';
 import { inlinePieces } from '../inline-pieces.ts';
 import { box, dots, INK, type Item } from '../item.ts';
+import type { Piece } from '../piece.ts';
 import type { Room } from '../room.ts';
 import { setLines, strutAscent } from '../set-lines.ts';
 import { MM } from '../settings.ts';
-import { KEEP, keepTogether, type Slab, slab, withAbove } from '../slab.ts';
+import { KEEP, keepTogether, type Slab, slab, stack, withAbove } from '../slab.ts';
 import { addTag } from '../tag.ts';
 import { layTable } from './table-block.ts';
 
@@ -44,30 +45,30 @@ function workingBox(space: Extract<AnswerSpace, { kind: 'working' }>, room: Room
   const { pen } = room;
   const pad = pen.size * 0.8;
   const inside = room.width - 2 * pad;
-  const [line] = setLines(
-    [answerLine(space, room, inside)],
-    pen,
-    { x: room.x + pad, width: inside, align: 'end' },
-    addTag(room.tag, 'P'),
-  );
-  const lineHeight = line?.height ?? 0;
-  const height = boxHeight(space.marks) * Math.max(1, pen.size / 14) + lineHeight;
-  const top = height - lineHeight - pad * 0.5;
-  const items: Item[] = (line?.items ?? []).map((item) => ({ ...item, y: item.y + top }));
-  return [
-    slab(height, [box(room.x, 0, room.width, height, pen.measures.hairline, INK.rule), ...items], { above: pen.measures.step }),
-  ];
+  const tag = addTag(room.tag, 'P');
+  const answer = stack(setLines(answerLines(space, room, inside), pen, { x: room.x + pad, width: inside, align: 'end' }, tag));
+  const height = boxHeight(space.marks) * Math.max(1, pen.size / 14) + answer.height;
+  const top = height - answer.height - pad * 0.5;
+  const items: Item[] = answer.items.map((item) => ({ ...item, y: item.y + top }));
+  const frame = box(room.x, 0, room.width, height, pen.measures.hairline, INK.rule);
+  return [slab(height, [frame, ...items], { above: pen.measures.step })];
 }
 
-/** `symbol = …… unit` on one line that never breaks, its gap as wide as there is room for, up to a third of the line. */
-function answerLine(space: Extract<AnswerSpace, { kind: 'working' }>, { pen, width }: Room, inside: number): Line {
+/**
+ * `symbol = …… unit`, its gap as wide as there is room for, up to a third of the line. It breaks only before the gap, and only where
+ * no gap would be left.
+ */
+function answerLines(space: Extract<AnswerSpace, { kind: 'working' }>, { pen, width }: Room, inside: number): Line[] {
   const unit = space.unit ? [{ kind: 'quantity' as const, number: '', unit: space.unit }] : [];
   const before = inlinePieces([...space.symbol, { kind: 'text', text: ' =\u00a0' }], pen);
   const after = inlinePieces([{ kind: 'text', text: '\u00a0' }, ...unit], pen);
-  const taken = [...before, ...after].reduce((sum, piece) => sum + piece.width, 0);
+  const widthOf = (pieces: readonly Piece[]): number => pieces.reduce((sum, piece) => sum + piece.width, 0);
   const wanted = Math.min(width * 0.34, pen.size * 11);
-  const gap = inlinePieces([{ kind: 'gap', width: Math.max(pen.size * 2, Math.min(wanted, inside - taken)) / pen.size }], pen);
-  return { pieces: [...before, ...gap, ...after], width: taken + (gap[0]?.width ?? 0) };
+  const left = inside - widthOf(before) - widthOf(after);
+  const least = pen.size * 2;
+  const gap = inlinePieces([{ kind: 'gap', width: (left < least ? wanted : Math.min(wanted, left)) / pen.size }], pen);
+  const rows = left < least ? [before, [...gap, ...after]] : [[...before, ...gap, ...after]];
+  return rows.map((pieces) => ({ pieces, width: widthOf(pieces) }));
 }
 
 /** Lines for equations with the arrow standing. */

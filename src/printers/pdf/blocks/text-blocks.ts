@@ -3,7 +3,7 @@ import { speakInlines } from '../../../document/spoken.ts';
 import { INK, rule } from '../item.ts';
 import { inner, label, type Room, setText, smallPen } from '../room.ts';
 import { strutAscent } from '../set-lines.ts';
-import { KEEP, keepTogether, type Slab, stack, withAbove, withItems } from '../slab.ts';
+import { KEEP, keepTogether, type Slab, withAbove, withItems } from '../slab.ts';
 import { addMark, addTag } from '../tag.ts';
 
 type Of<K extends Block['kind']> = Extract<Block, { kind: K }>;
@@ -13,9 +13,12 @@ export function layParagraph({ content, weight }: Paragraph, room: Room): Slab[]
   const { step, size } = room.pen.measures;
   if (weight === 'caution') {
     const dx = size.text * 0.9;
-    const text = stack(setText(content, inner(room, { dx }), 'P'));
-    const bar = rule(room.x + size.text * 0.25, size.text * 0.1, 0, text.height - size.text * 0.2, 1.4, 0.35);
-    return [{ ...text, above: step, items: [bar, ...text.items] }];
+    const text = keepTogether(setText(content, inner(room, { dx }), 'P'), 0);
+    const bar = (height: number) => rule(room.x + size.text * 0.25, 0, 0, height, 1.4, 0.35);
+    return withAbove(
+      text.map((part) => ({ ...part, items: [bar(part.height), ...part.items] })),
+      step,
+    );
   }
   const pen = weight === 'light' ? { face: 'light' as const } : {};
   return withAbove(setText(content, inner(room, { pen }), 'P'), step);

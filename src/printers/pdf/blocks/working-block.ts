@@ -1,10 +1,17 @@
 import type { Block } from '../../../document/block.ts';
 import { breakLines } from '../break-lines.ts';
 import { inlinePieces } from '../inline-pieces.ts';
+import type { Piece } from '../piece.ts';
 import type { Room } from '../room.ts';
 import { setLines } from '../set-lines.ts';
 import { keepTogether, type Slab, withAbove } from '../slab.ts';
 import { addTag } from '../tag.ts';
+
+/** True when no box is wider than the lines behind the first, which hang under the right side. */
+function fits(pieces: readonly Piece[], room: Room, { indent, hang }: { indent: number; hang: number }): boolean {
+  const width = room.width - indent;
+  return breakLines(pieces, width, hang).every((line, i) => line.width <= width - (i > 0 ? hang : 0) + 0.01);
+}
 
 /** Steps of a worked answer in a lighter cut, their equals signs under one another. */
 export function layWorking({ lines }: Extract<Block, { kind: 'working' }>, room: Room): Slab[] {
@@ -16,11 +23,14 @@ export function layWorking({ lines }: Extract<Block, { kind: 'working' }>, room:
     const left = lefts[i] ?? [];
     const own = left.reduce((sum, piece) => sum + piece.width, 0);
     const equals = inlinePieces([{ kind: 'text', text: line.left.length > 0 ? '\u00a0=\u00a0' : '=\u00a0' }], pen);
-    const pieces = [...left.map((piece) => ({ ...piece, kind: 'box' as const })), ...equals, ...inlinePieces(line.right, pen)];
-    const indent = column - own;
-    const hang = own + (equals[0]?.width ?? 0);
-    const broken = breakLines(pieces, room.width - indent, hang);
-    return setLines(broken, pen, { x: room.x + indent, width: room.width - indent, indent: hang }, addTag(room.tag, 'P'));
+    const right = inlinePieces(line.right, pen);
+    const whole = [...left.map((piece) => ({ ...piece, kind: 'box' as const })), ...equals, ...right];
+    const aligned = { indent: Math.max(0, column - own), hang: own + (equals[0]?.width ?? 0) };
+    const fitting = fits(whole, room, aligned);
+    const { indent, hang } = fitting ? aligned : { indent: 0, hang: pen.size };
+    const pieces = fitting ? whole : [...left, ...inlinePieces([{ kind: 'text', text: ' =\u00a0' }], pen), ...right];
+    const lines = breakLines(pieces, room.width - indent, hang);
+    return setLines(lines, pen, { x: room.x + indent, width: room.width - indent, indent: hang }, addTag(room.tag, 'P'));
   });
   return withAbove(keepTogether(slabs, 30), room.pen.measures.step * 0.6);
 }
