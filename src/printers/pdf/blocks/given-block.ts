@@ -29,7 +29,7 @@ function layInside(given: Given, room: Room): Slab[] {
   const blocks = given.blocks.flatMap((block, i) => {
     const table = block.kind === 'table';
     const laid = table ? layTable(block, room, { grid: false, rowHeight: 0, framed: true }) : room.lay([block], room);
-    return i === 0 ? withAbove(laid, pen.size * 0.15) : laid;
+    return i === 0 ? withAbove(laid, pen.size * (table ? 0.15 : 0.45)) : laid;
   });
   return [...caption, ...blocks];
 }
