@@ -1,5 +1,6 @@
 // Bundles the program into .build/: one entry and, split off it, what only some commands load. Files that have not changed are not
 // written again, and the entry is written last, so that a program that is running meanwhile finds its parts.
+import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -16,7 +17,7 @@ const folder = join(root, '.build');
 
 const { outputFiles } = await esbuild.build({
   absWorkingDir: root,
-  entryPoints: { main: 'src/cli/main.ts', ...(process.argv.includes('bench') ? { bench: 'tests/bench/bench.ts' } : {}) },
+  entryPoints: { main: 'src/cli/main.ts', prepare: 'src/cli/prepare-fonts.ts', ...(process.argv.includes('bench') ? { bench: 'tests/bench/bench.ts' } : {}) },
   outdir: folder,
   bundle: true,
   splitting: true,
@@ -38,10 +39,13 @@ const { outputFiles } = await esbuild.build({
 });
 
 mkdirSync(folder, { recursive: true });
-const isEntry = ({ path }) => /(main|bench)\.js$/.test(path);
+const isEntry = ({ path }) => /(main|bench|prepare)\.js$/.test(path);
+let changed = false;
 for (const file of outputFiles.sort((one, other) => isEntry(one) - isEntry(other))) {
   const same = existsSync(file.path) && readFileSync(file.path).equals(Buffer.from(file.contents));
-  if (!same) writeFileSync(file.path, file.contents);
+  if (same) continue;
+  writeFileSync(file.path, file.contents);
+  changed ||= basename(file.path) === 'prepare.js';
 }
 
 // What earlier builds left, once nobody can still be loading it.
@@ -49,4 +53,12 @@ const names = new Set(outputFiles.map(({ path }) => basename(path)));
 const old = Date.now() - 600_000;
 for (const name of readdirSync(folder)) {
   if (!names.has(name) && name.startsWith('chunk-') && statSync(join(folder, name)).mtimeMs < old) rmSync(join(folder, name));
+}
+
+// What documents need of the fonts, worked out again only when the code that does it or the packages have changed.
+const fonts = join(folder, 'fonts.json');
+const isOlder = existsSync(fonts) && statSync(fonts).mtimeMs < statSync(join(root, 'package-lock.json')).mtimeMs;
+if (changed || isOlder || !existsSync(fonts)) {
+  const { status } = spawnSync(process.execPath, [join(folder, 'prepare.js'), fonts], { cwd: root, stdio: 'inherit' });
+  if (status !== 0) process.exit(1);
 }
