@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { parseFormula } from '../../src/chemistry/parse-formula.ts';
+import { asChoice } from '../../src/questions/choice.ts';
+import type { NumberDraw } from '../../src/questions/families/oxidation-number.ts';
+import { buildOxidationNumber } from '../../src/questions/families/oxidation-number-build.ts';
+import { reactionOf } from '../../src/questions/families/oxidation-number-reaction.ts';
+import { wantedOf } from '../../src/questions/families/oxidation-number-species.ts';
+import { showNumber } from '../../src/questions/show-value.ts';
+import { tables } from '../support/data.ts';
+import { answerAt, asking, checked, marked, wordsOf } from './reading.ts';
+
+const words = wordsOf('oxidation-number');
+const wanted = (formula: string, element: string) => wantedOf(parseFormula(formula), element)!;
+const reaction = (oxidant: string, reductant: string) =>
+  reactionOf({ oxidant: tables.couple(oxidant), reductant: tables.couple(reductant), medium: 'acid' })!;
+
+const core: NumberDraw = {
+  wanted: [wanted('MnO2', 'Mn'), wanted('IO3^-', 'I'), wanted('Cr2O7^2-', 'Cr')],
+  reaction: reaction('VO2^+/VO^2+', 'Fe^3+/Fe^2+'),
+};
+const stretch: NumberDraw = {
+  wanted: [wanted('[Fe(CN)6]^4-', 'Fe'), wanted('S2O8^2-', 'S'), wanted('Fe3O4', 'Fe')],
+  reaction: reaction('Cr2O7^2-/Cr^3+', 'Sn^4+/Sn^2+'),
+};
+
+describe('marking oxidation numbers at core level', () => {
+  const item = checked(buildOxidationNumber(core, tables, asking('core'), words));
+
+  it('gives the answers', () => {
+    expect(['number-1', 'number-2', 'number-3'].map((id) => answerAt(item, id))).toEqual(['+4', '+5', '+6']);
+    expect([answerAt(item, 'reduced'), answerAt(item, 'change'), answerAt(item, 'agent')]).toEqual(['V', '+5, +4', 'Fe^2+']);
+  });
+
+  it('takes one mark for one wrong species', () => {
+    // 2Cr − 14 = −2, so both chromium together are +12; with the sum at zero one is +7; with + 2 for the charge +8; one oxygen: 0.
+    expect(marked(item, 'ON-NOT-PER-ATOM')).toEqual(['a: +12; 2/3', 'b: 2/2', 'c: 1/1']);
+    expect(marked(item, 'ON-SUM-ZERO', 'number-3')[0]).toBe('a: +7; 2/3');
+    expect(marked(item, 'ON-ION-CHARGE', 'number-3')[0]).toBe('a: −2; 2/3');
+    expect(marked(item, 'ON-CHARGE-SIGN', 'number-3')[0]).toBe('a: +8; 2/3');
+    expect(marked(item, 'ON-COUNT-IGNORED', 'number-3')[0]).toBe('a: 0; 2/3');
+    expect(marked(item, 'ON-SUM-ZERO', 'number-2')[0]).toBe('a: +6; 2/3');
+  });
+
+  it('keeps the mark for the element when its number is wrong', () => {
+    expect(marked(item, 'ON-ION-CHARGE', 'before')).toEqual(['a: 3/3', 'b: +1, +4; 1/2', 'c: 1/1']);
+    expect(marked(item, 'RX-AGENT-SWAP')).toEqual(['a: 3/3', 'b: 2/2', 'c: VO2^+; 0/1']);
+  });
+});
+
+describe('marking oxidation numbers at stretch level', () => {
+  const item = checked(buildOxidationNumber(stretch, tables, asking('stretch'), words));
+
+  it('gives the answers, an average as a fraction with its sign', () => {
+    expect(['number-1', 'number-2', 'number-3'].map((id) => answerAt(item, id))).toEqual(['+2', '+6', '+8/3']);
+    expect(answerAt(item, 'electrons')).toBe('6');
+  });
+
+  it('knows what the usual wrong thoughts give', () => {
+    expect(marked(item, 'ON-COMPLEX-CHARGE')[0]).toBe('a: −4; 2/3');
+    // all eight oxygen −2: 2S − 16 = −2
+    expect(marked(item, 'ON-PEROXIDE-STATE')[0]).toBe('a: +7; 2/3');
+    expect(marked(item, 'ON-ROUND-FRACTION')[0]).toBe('a: +3; 2/3');
+  });
+
+  it('lets a wrong number carry on to the electrons', () => {
+    // chromium taken as +7 falls to +3: 4 for one, 8 for both; the change is wrong, the rest is right
+    expect(marked(item, 'ON-SUM-ZERO', 'before')[2]).toBe('c: 8; 1/2');
+    expect(marked(item, 'HE-ELECTRONS-PER-ATOM')[2]).toBe('c: 3; 1/2');
+    expect(marked(item, 'RX-COEFFICIENT-ELECTRONS')[2]).toBe('c: 1; 1/2');
+  });
+});
+
+it('offers the wrong answers as options, in ascending order', () => {
+  const { item, choice } = buildOxidationNumber(core, tables, asking('core', 'choice'), words);
+  const options = asChoice(item, choice!)!.parts[0]!.options!;
+  const shown = options.map(({ value }) => (value.kind === 'number' ? showNumber(value.value, 'exact', true) : ''));
+  expect(shown).toEqual(['−2', '+6', '+7', '+12']);
+});
