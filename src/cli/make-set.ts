@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import type { Document } from '../document/document.ts';
 import type { Wording } from '../document/wording.ts';
 import { browseSheet } from '../papers/browse-sheet.ts';
 import { type Means, makePaper } from '../papers/make-paper.ts';
@@ -11,8 +12,9 @@ import type { SheetRequest } from '../papers/request.ts';
 import { readTables } from '../potentials/read-tables.ts';
 import type { Tables } from '../potentials/tables.ts';
 import { printPdf } from '../printers/pdf/print-pdf.ts';
-import { DEFAULT_SETTINGS, type Settings } from '../printers/pdf/settings.ts';
+import type { Settings } from '../printers/pdf/settings.ts';
 import type { Desk } from './desk.ts';
+import { EXTRAS, type Extra } from './extras.ts';
 import { type Progress, withProgress } from './progress.ts';
 import { readFonts } from './read-fonts.ts';
 import { readWording } from './read-wording.ts';
@@ -27,6 +29,12 @@ export interface Own {
   readonly wording?: string | undefined;
 }
 
+/** How a set looks: its pages, and the copies made beside the two sheets. */
+export interface Look {
+  readonly page: Settings;
+  readonly extras: readonly Extra[];
+}
+
 /** A finished set, not yet written. */
 export interface MadeSet {
   readonly paper: Paper;
@@ -34,24 +42,23 @@ export interface MadeSet {
 }
 
 /** Makes the set that a request asks for. */
-export function makeSet(request: SheetRequest, size: Settings['paper'], own: Own, desk: Desk): MadeSet {
+export function makeSet(request: SheetRequest, look: Look, own: Own, desk: Desk): MadeSet {
   return withProgress((progress) => {
     const { tables, wording } = read(own, desk);
     const { unit, count } = request.length;
     const paper = makePaper(request, tables, wording, desk.version, (done) =>
       unit === 'questions' ? progress.at('Making questions', done, count) : progress.at('Making questions', done),
     );
-    const page = { ...DEFAULT_SETTINGS, paper: size };
-    return { paper, files: print(paper, page, tables, wording, desk, progress) };
+    return { paper, files: print(paper, look, tables, wording, desk, progress) };
   });
 }
 
 /** Makes a set whose paper is built in another way than by choosing: from labels, or from another paper. */
-export function makeSetOf(build: (means: Means) => Paper, page: Settings, own: Own, desk: Desk): MadeSet {
+export function makeSetOf(build: (means: Means) => Paper, look: Look, own: Own, desk: Desk): MadeSet {
   return withProgress((progress) => {
     const { tables, wording } = read(own, desk);
     const paper = build({ tables, wording, version: desk.version });
-    return { paper, files: print(paper, page, tables, wording, desk, progress) };
+    return { paper, files: print(paper, look, tables, wording, desk, progress) };
   });
 }
 
@@ -65,7 +72,7 @@ export function makeList(request: SheetRequest, page: Settings, own: Own, desk: 
       paper,
       files: new Map<string, Uint8Array | string>([
         ['candidates.pdf', list],
-        ['record.json', writtenRecord({ ...recordOf(paper), page })],
+        ['record.json', writtenRecord({ ...recordOf(paper), page, extras: [] })],
       ]),
     };
   });
@@ -76,7 +83,11 @@ export function makeSetAgain(record: SetRecord, own: Own, desk: Desk): MadeSet &
   return withProgress((progress) => {
     const { tables, wording } = read(own, desk);
     const { paper, differences } = paperOf(record, tables, wording, desk.version);
-    return { paper, differences, files: print(paper, record.page, tables, wording, desk, progress) };
+    return {
+      paper,
+      differences,
+      files: print(paper, { page: record.page, extras: record.extras }, tables, wording, desk, progress),
+    };
   });
 }
 
@@ -84,15 +95,16 @@ function read(own: Own, { root }: Desk): { tables: Tables; wording: Wording } {
   return { tables: readTables(join(root, 'potentials'), own.table), wording: readWording(root, own.wording) };
 }
 
-function print(paper: Paper, page: Settings, tables: Tables, wording: Wording, desk: Desk, progress: Progress): FileSet {
+function print(paper: Paper, { page, extras }: Look, tables: Tables, wording: Wording, desk: Desk, progress: Progress): FileSet {
   const fonts = readFonts(desk.root);
-  progress.at('Printing files', 0, 2);
-  const questions = printPdf(questionSheet(paper, wording), page, fonts);
-  progress.at('Printing files', 1, 2);
-  const scheme = printPdf(markScheme(paper, tables, wording), page, fonts);
-  return new Map<string, Uint8Array | string>([
-    ['questions.pdf', questions],
-    ['mark-scheme.pdf', scheme],
-    ['record.json', writtenRecord({ ...recordOf(paper), page })],
-  ]);
+  const documents: [string, () => Document][] = [
+    ['questions.pdf', () => questionSheet(paper, wording)],
+    ['mark-scheme.pdf', () => markScheme(paper, tables, wording)],
+    ...extras.map((extra): [string, () => Document] => [EXTRAS[extra].file, () => EXTRAS[extra].make(paper, tables, wording)]),
+  ];
+  const files = documents.map(([name, make], at): [string, Uint8Array | string] => {
+    progress.at('Printing files', at, documents.length);
+    return [name, printPdf(make(), page, fonts)];
+  });
+  return new Map([...files, ['record.json', writtenRecord({ ...recordOf(paper), page, extras })]]);
 }

@@ -34,8 +34,11 @@ export function flag(about: About): Option<boolean> {
 }
 
 /** One word of a few; the first is taken when the option is absent. The record holds what each word means, where it needs saying. */
-export function oneOf<V extends string>(about: About, words: Readonly<Record<V, string>>): Option<V> {
-  const known = Object.keys(words) as V[];
+export function oneOf<V extends string>(
+  about: About,
+  words: Readonly<Record<V, string>>,
+  known: readonly V[] = Object.keys(words) as V[],
+): Option<V> {
   const meanings = known.map((word) => (words[word] === '' ? word : `${word} (${words[word]})`));
   return {
     ...about,

@@ -1,6 +1,6 @@
 import type { Medium } from '../chemistry/couple.ts';
 import type { Condition } from '../chemistry/facts.ts';
-import type { Settings } from '../printers/pdf/settings.ts';
+import type { Print, Settings, Tint } from '../printers/pdf/settings.ts';
 import type { Topic } from '../questions/family.ts';
 import type { Level, Support, Units } from '../questions/question.ts';
 import { flag, listOf, type Option, oneOf, share, someOf, text, whole } from './option.ts';
@@ -14,6 +14,10 @@ const SUPPORTS: Record<Support, string> = {
   worked: 'a worked example first',
 };
 const UNITS: Record<Units, string> = { dm: 'cm³, mol dm⁻³', litre: 'mL, mol/L' };
+const PRINTS: Record<Print, string> = { standard: '', clear: '12 pt and more', large: '18 pt', '24': '24 pt', '36': '36 pt' };
+/** Said apart: an object puts keys that look like numbers first. */
+const PRINT_ORDER: readonly Print[] = ['standard', 'clear', 'large', '24', '36'];
+const TINTS: Record<Tint, string> = { none: '', cream: '', blue: '' };
 const PAGES: Record<Settings['paper'], string> = { a4: '', letter: '' };
 const MEDIA: Record<Medium, string> = { acid: '', neutral: '', alkali: '', 'strong-alkali': '' };
 const CONDITIONS: Record<Condition, string> = {
@@ -58,6 +62,13 @@ export const OPTIONS = {
   table: text({ group: how, help: "a department's own table of potentials (CSV), laid over ours" }),
   wording: text({ group: how, help: "folder of a department's own templates, laid over ours" }),
   title: text({ group: how, help: 'printed large at the top (made from the topics unless said)' }),
+  teacher: flag({ group: where, help: 'also a teacher copy, with every answer in its place' }),
+  solutions: flag({ group: where, help: 'also worked solutions for pupils' }),
+  key: flag({ group: where, help: 'also a compact answer key, several copies to cut apart' }),
+  feedback: flag({ group: where, help: 'also feedback notes to hand back, one for each misconception' }),
+  print: oneOf({ group: where, help: 'size of print' }, PRINTS, PRINT_ORDER),
+  tint: oneOf({ group: where, help: 'background of the page' }, TINTS),
+  aloud: flag({ group: what, help: 'print instead what a reader aloud would say, in its order' }),
   page: oneOf({ group: where, help: 'paper' }, PAGES),
   name: text({ group: where, help: "the set's name, which its folder bears (made from the seed unless said)" }),
   out: text({ group: where, help: 'folder that the set is put into (out unless said)' }),

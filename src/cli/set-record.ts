@@ -4,11 +4,13 @@ import { Fault } from '../exact/fault.ts';
 import { readRecord } from '../papers/read-record.ts';
 import type { PaperRecord } from '../papers/record.ts';
 import { DEFAULT_SETTINGS, type Settings } from '../printers/pdf/settings.ts';
+import { EXTRA_NAMES, type Extra } from './extra-names.ts';
 import { systemFault } from './system-fault.ts';
 
 /** What `record.json` holds: the paper's record, and how its pages were set. */
 export interface SetRecord extends PaperRecord {
   readonly page: Settings;
+  readonly extras: readonly Extra[];
 }
 
 export function writtenRecord(record: SetRecord): string {
@@ -28,7 +30,15 @@ export function readSetRecord(path: string): SetRecord {
   const settings = { ...DEFAULT_SETTINGS, ...page } as Settings;
   if (!['a4', 'letter'].includes(settings.paper))
     throw new Fault('bad-record', `\`page.paper\`: expected a4 or letter, found \`${settings.paper}\``, { file });
-  return { ...record, page: settings };
+  const extras: unknown = 'extras' in record ? record.extras : [];
+  if (!Array.isArray(extras) || !extras.every(isExtra)) {
+    throw new Fault('bad-record', `\`extras\`: expected a list of ${EXTRA_NAMES.join(', ')}`, { file });
+  }
+  return { ...record, page: settings, extras };
+}
+
+function isExtra(word: unknown): word is Extra {
+  return EXTRA_NAMES.some((name) => name === word);
 }
 
 function textOf(file: string): string {

@@ -10,5 +10,9 @@ export function tellOxidation({ formula, sites, rules }: Numbered): string {
     oxidationText(number),
     atoms === 1 ? '1 atom' : `${atoms} atoms`,
   ]);
-  return lines(keyOf(formula), columns(table), rules.map((rule) => `  - ${rule}`));
+  return lines(
+    keyOf(formula),
+    columns(table),
+    rules.map((rule) => `  - ${rule}`),
+  );
 }

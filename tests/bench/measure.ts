@@ -41,12 +41,20 @@ function run(args: readonly string[]): string {
 
 /** Time of one call once the machine is warm, in milliseconds: median of the second half of the rounds. */
 export function warmTime(work: () => void, rounds: number): number {
-  const times = Array.from({ length: rounds }, () => {
-    const began = performance.now();
-    work();
-    return performance.now() - began;
-  });
-  return median(times.slice(Math.floor(rounds / 2)));
+  return warmTimes(rounds, work)[0]!;
+}
+
+/** The same for several kinds of work in turns, so that a busy machine slows them all alike. */
+export function warmTimes(rounds: number, ...works: readonly (() => void)[]): number[] {
+  const taken = works.map((): number[] => []);
+  for (let round = 0; round < rounds; round += 1) {
+    works.forEach((work, at) => {
+      const began = performance.now();
+      work();
+      taken[at]!.push(performance.now() - began);
+    });
+  }
+  return taken.map((all) => median(all.slice(Math.floor(rounds / 2))));
 }
 
 /** A row of the printed table. */

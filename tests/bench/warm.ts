@@ -1,14 +1,18 @@
 import { join } from 'node:path';
 import { readFonts } from '../../src/cli/read-fonts.ts';
 import { readWording } from '../../src/cli/read-wording.ts';
+import type { Document } from '../../src/document/document.ts';
 import { makePaper } from '../../src/papers/make-paper.ts';
 import { markScheme } from '../../src/papers/mark-scheme.ts';
 import { questionSheet } from '../../src/papers/question-sheet.ts';
 import type { SheetRequest } from '../../src/papers/request.ts';
 import { readTables } from '../../src/potentials/read-tables.ts';
+import type { Fonts } from '../../src/printers/pdf/fonts.ts';
+import { layout } from '../../src/printers/pdf/layout.ts';
 import { printPdf } from '../../src/printers/pdf/print-pdf.ts';
 import { DEFAULT_SETTINGS } from '../../src/printers/pdf/settings.ts';
-import { ms, row, warmTime } from './measure.ts';
+import { floorDocument } from './floor.ts';
+import { ms, row, times, warmTime, warmTimes } from './measure.ts';
 
 const TEN: SheetRequest = {
   seed: 'bench',
@@ -29,18 +33,34 @@ export function warm(root: string): string[] {
   const wording = readWording(root);
   const fonts = readFonts(root);
   let seed = 0;
-  const make = () => makePaper({ ...TEN, seed: `bench ${seed++}` }, tables, wording, 'bench');
+  const make = () => void makePaper({ ...TEN, seed: `bench ${seed++}` }, tables, wording, 'bench');
   const paper = makePaper(TEN, tables, wording, 'bench');
-  const sheet = questionSheet(paper, wording);
-  const scheme = markScheme(paper, tables, wording);
-  const stages: [string, () => void, number][] = [
-    ['reading the tables', () => void readTables(join(root, 'potentials')), 1],
-    ['making and checking a question', make, TEN.length.count],
-    ['printing a question sheet of ten questions', () => void printPdf(sheet, DEFAULT_SETTINGS, fonts), 1],
-    ['printing its mark scheme', () => void printPdf(scheme, DEFAULT_SETTINGS, fonts), 1],
+  return [
+    rate(
+      'reading the tables',
+      warmTime(() => void readTables(join(root, 'potentials')), 60),
+    ),
+    rate('choosing, making and checking a question', warmTime(make, 40) / TEN.length.count),
+    ...besideFloor('question sheet of ten', questionSheet(paper, wording), fonts),
+    ...besideFloor('its mark scheme', markScheme(paper, tables, wording), fonts),
   ];
-  return stages.map(([what, work, count]) => {
-    const time = warmTime(work, 60) / count;
-    return row(what, ms(time), `${(1000 / time).toFixed(0)} a second`);
-  });
+}
+
+/** Printing a document, beside a floor that writes the same runs, lines and tags straight with pdfkit, nothing laid out. */
+function besideFloor(what: string, document: Document, fonts: Fonts): string[] {
+  const laid = layout(document, DEFAULT_SETTINGS, fonts);
+  const [whole, floor] = warmTimes(
+    60,
+    () => void printPdf(document, DEFAULT_SETTINGS, fonts),
+    () => void floorDocument(laid, fonts),
+  );
+  const beside = `${(1000 / whole!).toFixed(0)} a second, ${times(whole!, floor!)} the floor`;
+  return [
+    row(`printing: ${what} (${laid.pages.length} pages)`, ms(whole!), beside),
+    row('  the floor', ms(floor!), `${(1000 / floor!).toFixed(0)} a second`),
+  ];
+}
+
+function rate(what: string, time: number): string {
+  return row(what, ms(time), `${(1000 / time).toFixed(0)} a second`);
 }

@@ -37,13 +37,13 @@ export const another = command({
     const { questionOf } = await import('../../papers/paper-from-labels.ts');
     const { paperFrom } = await import('../../papers/make-paper.ts');
     const { labelOf, labelText } = await import('../../papers/question-label.ts');
-    const page = { ...DEFAULT_SETTINGS, paper: given.page };
+    const look = { page: { ...DEFAULT_SETTINGS, paper: given.page }, extras: [] };
     const set = makeSetOf(
       (means) => {
         const first = questionOf(label, 's1', request, means);
         return paperFrom(request, [anotherLike(first, [], request, means)], means);
       },
-      page,
+      look,
       given,
       desk,
     );

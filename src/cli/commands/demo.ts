@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import type { SheetRequest } from '../../papers/request.ts';
+import { DEFAULT_SETTINGS } from '../../printers/pdf/settings.ts';
 import { command } from '../command.ts';
 import { replacingOnly } from '../may-replace.ts';
 import { tellSet } from '../tell-set.ts';
@@ -32,7 +33,7 @@ export const demo = command({
     const mayReplace = replacingOnly(({ request }) => request.seed === DEMO.seed && request.name === DEMO.name);
     checkPlace(folder, mayReplace);
     const { makeSet } = await import('../make-set.ts');
-    const set = makeSet(DEMO, 'a4', {}, desk);
+    const set = makeSet(DEMO, { page: DEFAULT_SETTINGS, extras: [] }, {}, desk);
     writeSet(folder, set.files, mayReplace);
     desk.say('Quillmere College is invented; so is its practice week.');
     tellSet(folder, set, given.json, desk);

@@ -1,21 +1,22 @@
 import { join } from 'node:path';
 import { Fault } from '../../exact/fault.ts';
 import type { SheetLength, SheetRequest } from '../../papers/request.ts';
-import { DEFAULT_SETTINGS } from '../../printers/pdf/settings.ts';
 import { command } from '../command.ts';
 import type { Desk } from '../desk.ts';
+import { EXTRA_NAMES } from '../extra-names.ts';
 import { folderName, nameFromSeed } from '../folder-name.ts';
 import { freshSeed } from '../fresh-seed.ts';
-import type { MadeSet } from '../make-set.ts';
+import type { Look, MadeSet } from '../make-set.ts';
 import { replacing } from '../may-replace.ts';
 import type { Given } from '../options.ts';
+import { pageSettings } from '../page-settings.ts';
 import { plainText } from '../plain-text.ts';
 import { tellSet } from '../tell-set.ts';
 import { checkPlace, writeSet } from '../write-set.ts';
 
 const WHAT = ['codes', 'family', 'topic', 'questions', 'marks', 'minutes', 'level', 'choice', 'without'] as const;
 const HOW = ['seed', 'support', 'on', 'units', 'table', 'wording', 'title'] as const;
-const WHERE = ['page', 'name', 'out', 'replace', 'json'] as const;
+const WHERE = ['teacher', 'solutions', 'key', 'feedback', 'print', 'tint', 'page', 'name', 'out', 'replace', 'json'] as const;
 const TAKES = [...WHAT, ...HOW, ...WHERE];
 
 /** Questions on a sheet when no length is given. */
@@ -42,7 +43,12 @@ type SheetGiven = Given<(typeof TAKES)[number]>;
 
 async function freelyChosenSet(given: SheetGiven, request: SheetRequest, desk: Desk): Promise<MadeSet> {
   const { makeSet } = await import('../make-set.ts');
-  return makeSet(request, given.page, given, desk);
+  return makeSet(request, lookOf(given), given, desk);
+}
+
+/** How the set looks, and what is made beside the two sheets. */
+function lookOf(given: SheetGiven): Look {
+  return { page: pageSettings(given), extras: EXTRA_NAMES.filter((name) => given[name]) };
 }
 
 /** A set of the questions whose labels are given, in that order. */
@@ -56,7 +62,7 @@ async function chosenSet(given: SheetGiven, request: SheetRequest, desk: Desk): 
   const { paperFromLabels } = await import('../../papers/paper-from-labels.ts');
   const labels = given.codes.map(readLabel);
   const whole = { ...request, length: { unit: 'questions' as const, count: labels.length } };
-  return makeSetOf((means) => paperFromLabels(labels, whole, means), { ...DEFAULT_SETTINGS, paper: given.page }, given, desk);
+  return makeSetOf((means) => paperFromLabels(labels, whole, means), lookOf(given), given, desk);
 }
 
 function requestOf(given: Given<(typeof TAKES)[number]>): SheetRequest {

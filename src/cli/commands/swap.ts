@@ -36,7 +36,7 @@ export const swap = command({
         differences = again.differences;
         return swapQuestion(again.paper, Number(number), means);
       },
-      record.page,
+      record,
       given,
       desk,
     );
