@@ -2,25 +2,28 @@ import type { Block } from '../document/block.ts';
 import { text } from '../document/inlines.ts';
 import type { Words } from '../document/words.ts';
 import type { Tables } from '../potentials/tables.ts';
+import type { MisconceptionId } from '../questions/question.ts';
 import { rowsOf } from '../questions/rows.ts';
 import type { Paper } from './paper.ts';
 import { partLetter } from './question-sheet.ts';
 
-/** "What this sheet can show you": each misconception that some answer would reveal, and where. */
-export function reveals(paper: Paper, tables: Tables, words: Words): Block[] {
-  const places = new Map<string, string[]>();
+/** Each misconception that some answer of the paper would reveal, with the parts in which it would show. */
+export function placesOf(paper: Paper): Map<MisconceptionId, string[]> {
+  const places = new Map<MisconceptionId, string[]>();
   paper.questions.forEach((question, at) => {
     for (const row of rowsOf(question)) {
       const part = question.steps.find(({ id }) => id === row.at)!.part;
-      const label = `${at + 1}${
-        partLetter(
-          question,
-          question.parts.findIndex(({ id }) => id === part),
-        ) ?? ''
-      }`;
+      const index = question.parts.findIndex(({ id }) => id === part);
+      const label = `${at + 1}${partLetter(question, index) ?? ''}`;
       for (const id of [row.slip, ...row.aliases]) places.set(id, [...new Set([...(places.get(id) ?? []), label])]);
     }
   });
+  return places;
+}
+
+/** "What this sheet can show you": a table of the misconceptions and where each would show. */
+export function reveals(paper: Paper, tables: Tables, words: Words): Block[] {
+  const places = placesOf(paper);
   if (places.size === 0) return [{ kind: 'paragraph', content: words.inline('reveals-none') }];
   const named = [...places].map(([id, labels]) => ({ name: tables.misconceptions.get(id)?.name ?? id, labels }));
   return [

@@ -1,0 +1,4 @@
+/** Letter of an option by its place, from zero. */
+export function optionLetter(place: number): string {
+  return 'ABCDEFGH'[place]!;
+}
