@@ -36,7 +36,7 @@ const NODE: Readonly<Record<string, readonly string[]>> = {
   // compressing and expanding streams of a PDF touches nothing outside
   printers: ['node:zlib'],
   readers: ['node:zlib'],
-  cli: ['node:fs', 'node:path', 'node:crypto', 'node:module', 'node:process'],
+  cli: ['node:fs', 'node:path', 'node:crypto', 'node:module', 'node:process', 'node:url'],
 };
 
 /** Packages, each for one purpose in one room. */

@@ -37,8 +37,8 @@ export function parse(args: readonly string[], commands: readonly Command[], ver
   const { page } = parsed(parser, args);
   if (page !== '') return { page, asked: true };
   const names = commands.map(({ name }) => name);
-  const message = `expected a command first (${names.join(', ')}), found \`${word}\``;
-  throw new Fault('unknown-command', `${message}${didYouMean(word, names)}`);
+  const hint = didYouMean(word, names) || '; `couplet --help` lists them';
+  throw new Fault('unknown-command', `expected a command first, such as \`sheet\`, found \`${word}\`${hint}`);
 }
 
 function parseCommand(args: readonly string[], command: Command): Parsed {

@@ -5,8 +5,8 @@ import { couplet, emptyFolder } from './run-couplet.ts';
 
 /** Command lines with a mistake, and what is said of it on standard error. */
 const MISTAKES: readonly (readonly [args: readonly string[], said: string])[] = [
-  [['shet'], 'couplet: expected a command first (sheet, again, families, demo), found `shet`; did you mean `sheet`?'],
-  [['--seed', 'x'], 'couplet: expected a command first (sheet, again, families, demo), found `--seed`'],
+  [['shet'], 'couplet: expected a command first, such as `sheet`, found `shet`; did you mean `sheet`?'],
+  [['--seed', 'x'], 'couplet: expected a command first, such as `sheet`, found `--seed`; `couplet --help` lists them'],
   [['sheet', '--sede', 'x'], 'couplet: expected an option of `couplet sheet`, found `--sede`; did you mean `--seed`?'],
   [['sheet', '--no-json'], 'couplet: expected an option of `couplet sheet`, found `--no-json`'],
   [['sheet', '-s', 'x'], 'couplet: expected an option of `couplet sheet`, found `-s`; `couplet sheet --help` lists them'],
