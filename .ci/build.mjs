@@ -15,28 +15,31 @@ if (!esbuild) {
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = join(root, '.build');
 
-const { outputFiles } = await esbuild.build({
-  absWorkingDir: root,
-  entryPoints: { main: 'src/cli/main.ts', prepare: 'src/cli/prepare-fonts.ts', ...(process.argv.includes('bench') ? { bench: 'tests/bench/bench.ts' } : {}) },
-  outdir: folder,
-  bundle: true,
-  splitting: true,
-  format: 'esm',
-  platform: 'node',
-  target: 'node20',
-  minifySyntax: true,
-  minifyWhitespace: true,
-  legalComments: 'linked',
-  write: false,
-  alias: {
-    // yargs measures text with a package that compiles the regular expression of all emoji: 40 ms at every start, for none in our help
-    'string-width': './src/cli/string-width.ts',
-    'brotli/decompress.js': './.ci/absent.mjs',
-    'source-map': './.ci/absent.mjs',
-  },
-  // packages in CommonJS ask for Node's own modules by `require`, which a module does not have
-  banner: { js: "import{createRequire as requireOf}from'node:module';const require=requireOf(import.meta.url);" },
-});
+// esbuild has told what is wrong by then; its own stack would only hide that
+const { outputFiles } = await esbuild
+  .build({
+    absWorkingDir: root,
+    entryPoints: { main: 'src/cli/main.ts', prepare: 'src/cli/prepare-fonts.ts', ...(process.argv.includes('bench') ? { bench: 'tests/bench/bench.ts' } : {}) },
+    outdir: folder,
+    bundle: true,
+    splitting: true,
+    format: 'esm',
+    platform: 'node',
+    target: 'node20',
+    minifySyntax: true,
+    minifyWhitespace: true,
+    legalComments: 'linked',
+    write: false,
+    alias: {
+      // yargs measures text with a package that compiles the regular expression of all emoji: 40 ms at every start, for none in our help
+      'string-width': './src/cli/string-width.ts',
+      'brotli/decompress.js': './.ci/absent.mjs',
+      'source-map': './.ci/absent.mjs',
+    },
+    // packages in CommonJS ask for Node's own modules by `require`, which a module does not have
+    banner: { js: "import{createRequire as requireOf}from'node:module';const require=requireOf(import.meta.url);" },
+  })
+  .catch(() => process.exit(1));
 
 mkdirSync(folder, { recursive: true });
 const isEntry = ({ path }) => /(main|bench|prepare)\.js$/.test(path);
