@@ -74,13 +74,13 @@ export const OPTIONS = {
   out: text({ group: where, help: 'folder that the set is put into (out unless said)' }),
   replace: flag({ group: where, help: 'put the new set in place of one that is there' }),
   json: flag({ group: where, help: 'print the result as JSON' }),
-  medium: oneOf({ group: terms, help: 'medium' }, MEDIA),
+  medium: oneOf({ group: terms, help: 'medium of the reaction' }, MEDIA),
   solvent: { ...oneOf({ group: terms, help: 'whose ions complete the equation' }, { acid: '', alkali: '' }), typed: 'medium' },
   couple: listOf({
     group: terms,
     help: 'couple that takes part, such as O2/H2O2, where more than one answer balances (give two)',
   }),
-  'as-written': flag({ group: terms, help: 'take the half-cells as they are given, even if the e.m.f. is then negative' }),
+  'as-written': flag({ group: terms, help: 'take the half-cells as given, even if the e.m.f. is then negative' }),
   with: listOf({
     group: terms,
     help: 'concentration in mol dm⁻³, or pressure in 100 kPa: "Cu^2+=0.025" (repeat for more; others 1)',

@@ -26,7 +26,7 @@ function whatHappens({ solved }: Balanced): string {
   if (kind === 'half') {
     const taken = equation.left.some(({ formula }) => keyOf(formula) === 'e^-');
     const verb = taken ? 'taken up: a reduction' : 'given off: an oxidation';
-    return `${electronsText(electrons!)} ${verb}${changes.length === 0 ? '' : ` (${listed(changes)})`}.`;
+    return `${electronsText(electrons!)} ${verb}${changes.length === 0 ? '' : `; ${listed(changes)}`}.`;
   }
   return `${electronsText(electrons!)} passed: ${listed(changes)}.`;
 }

@@ -8,7 +8,7 @@ import { scientificText } from '../chemistry/logarithm.ts';
 import { reverseEquation } from '../chemistry/terms.ts';
 import { writeEquation } from '../chemistry/write-equation.ts';
 import { keyOf } from '../chemistry/write-formula.ts';
-import { decimalAt, decimalWithFigures, printDecimal } from '../exact/decimal.ts';
+import { type Decimal, decimalAt, decimalWithFigures, printDecimal } from '../exact/decimal.ts';
 import { printNumber } from '../exact/print-number.ts';
 import { Rational } from '../exact/rational.ts';
 import type { WorkedCell } from './calculators/cell.ts';
@@ -39,7 +39,7 @@ export function tellCell(worked: WorkedCell, table: string): string {
     energies(worked),
     nernstLines(worked),
     '',
-    `Potentials are those stored in the table ${table}, not rounded to two decimals as on a sheet. F and R are the exact SI values.`,
+    `Potentials are those stored in the table in force (${table}), not rounded to two decimals as on a sheet. F and R are the exact SI values.`,
   );
 }
 
@@ -52,14 +52,14 @@ const passed = (electrons: Rational): string => `${electrons} electron${electron
 function emfLine({ cell: { negative, positive, emf } }: WorkedCell): string {
   const exact = volts({ value: emf.value, places: Math.max(negative.stored.places, positive.stored.places) });
   const rounded = volts(decimalAt(emf.value, emf.places));
-  const working = `E°cell = E°(positive) − E°(negative) = ${bracketed(positive)} − ${bracketed(negative)} = ${exact}`;
+  const working = `E°cell = E°(positive) − E°(negative) = ${printDecimal(positive.stored, true)} − ${bracketed(negative.stored)} = ${exact}`;
   return exact === rounded ? working : `${working}, that is ${rounded}`;
 }
 
-/** A potential inside a sum; a negative one in brackets. */
-function bracketed({ stored }: Couple): string {
-  const text = printDecimal(stored, true);
-  return stored.value.sign() < 0 ? `(${text})` : text;
+/** A potential inside a sum or product; a negative one in brackets. */
+function bracketed(potential: Decimal): string {
+  const text = printDecimal(potential, true);
+  return potential.value.sign() < 0 ? `(${text})` : text;
 }
 
 function feasibility({ cell: { emf, feasible } }: WorkedCell): string {
@@ -77,7 +77,7 @@ function energies({ cell: { combined, emf }, gibbs, lnK, temperature }: WorkedCe
   const kilojoules = printNumber(decimalWithFigures(gibbs.over(Rational.of(1000)), 4));
   const log10 = decimalAt(Rational.parse(log10Of(lnK).toFixed(6)), 2);
   const constant = scientificText(equilibriumConstant(lnK), 2).replace('e', ' × 10^').replace('^+', '^');
-  const volt = printDecimal({ value: emf.value, places: Math.max(emf.places, 4) });
+  const volt = bracketed({ value: emf.value, places: Math.max(emf.places, 4) });
   return [
     `ΔG°      = −nFE°cell = −${n} × ${faraday} × ${volt} J mol^-1 = ${kilojoules} kJ mol^-1 for the equation as written`,
     `log10 K  = nFE°cell / (RT ln 10) = ${printDecimal(log10)} at ${exactText(temperature)} K (K = ${constant})`,
@@ -94,7 +94,7 @@ function nernstLines({ cell: { combined, emf }, activities, quotient, temperatur
     '',
     `Away from standard conditions (E° taken as it is at 298 K):`,
     `Q = ${quotientText(combined.equation)} = ${q}`,
-    `E = E°cell − (RT/nF) ln Q = ${volt} − ${printNumber(decimalWithFigures(slope, 4))} × ln ${q} = ${value} V`,
+    `E = E°cell − (RT/nF) ln Q = ${volt} − ${printNumber(decimalWithFigures(slope, 4))} × ln(${q}) = ${value} V`,
   ];
 }
 

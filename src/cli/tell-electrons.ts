@@ -10,10 +10,11 @@ export function tellElectrons({ formula, configuration, transition }: Configured
   const key = keyOf(formula);
   const ion = charge === 0 ? 'atom' : `${chargeText(charge)} ion`;
   const whose = key === symbol || charge === formula.charge ? '' : ` (the ${elementOf(symbol).name} ${ion} in it)`;
+  const ligands = charge !== formula.charge || key.includes('[') ? '; in a complex, ligands may pair some of them' : '';
   return lines(
     `${key}${whose}: ${text}`,
     full === text ? undefined : `  in full: ${full}`,
-    `  ${unpaired} unpaired in the free ${charge === 0 ? 'atom' : 'ion'}`,
+    `  ${unpaired} unpaired in the free ${charge === 0 ? 'atom' : 'ion'}${ligands}`,
     `  ${elementOf(symbol).name}: ${definitions(transition)} (${transition.because})`,
   );
 }

@@ -4,7 +4,7 @@ import type { Amount, Step } from '../chemistry/mixture.ts';
 import { coefficientOf } from '../chemistry/terms.ts';
 import { writeEquation } from '../chemistry/write-equation.ts';
 import { amountText, type Reacted } from './calculators/react.ts';
-import { emfText, notesOn } from './calculators/react-notes.ts';
+import { banNotes, emfText, otherNotes, stopNotes } from './calculators/react-notes.ts';
 import { exactText, lines, listed, volts } from './tell.ts';
 
 const MEDIA: Readonly<Record<Medium, string>> = {
@@ -19,20 +19,22 @@ export function tellReact(reacted: Reacted, table: string): string {
   const { mixture } = reacted;
   const count = mixture.steps.length;
   return lines(
+    banNotes(reacted),
     opening(reacted),
     '',
     mixture.steps.flatMap((step, at) => [...stepLines(step, at, count, reacted), '']),
     `In the end: ${mixture.final.map(({ key, amount }) => finalText(key, amount, reacted)).join(', ')}.`,
+    section('Why it stops', stopNotes(reacted)),
     section(
       'Beside this',
       mixture.parallel.map(
         ({ combined, emf, because }) => `${writeEquation(combined.equation)}, E°cell = ${volts(emf)}: ${because}`,
       ),
     ),
-    section('Notes', notesOn(reacted)),
+    section('Notes', otherNotes(reacted)),
     '',
-    `Potentials are those stored in the table ${table}, not rounded to two decimals as on a sheet. E° says what can happen under`,
-    'standard conditions; how fast, and what dilution, heat, complexing and precipitation change, it does not say.',
+    `Potentials are those stored in the table in force (${table}), not rounded to two decimals as on a sheet. E° says what can`,
+    'happen under standard conditions; how fast, and what dilution, heat, complexing and precipitation change, it does not say.',
   );
 }
 

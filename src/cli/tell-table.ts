@@ -14,7 +14,7 @@ export function tellTable(couples: readonly Couple[], table: string): string {
     note === undefined ? source : `${source}; ${note}`,
   ]);
   return lines(
-    `Table ${table}: ${couples.length} couples, in order of potential. Values as published; sheets print and use two decimals.`,
+    `Table in force (${table}): ${couples.length} couples, in order of potential. Values as published; sheets print and use two decimals.`,
     '',
     columns([['E° / V', 'half-equation', 'medium', 'source'], ...rows], ''),
   );

@@ -23,7 +23,7 @@ export function tellTitration(worked: WorkedTitration, table: string | undefined
     answer.what === 'percentage' && answer.value.compare(HUNDRED) > 0 ? MORE_THAN_ALL : undefined,
     '',
     `Answer: ${nameOf(answer.what, worked)} = ${value} ${answer.unit} (${figures} significant figures, as the least precise quantity)`,
-    table === undefined ? undefined : `The ratio follows from the potentials stored in the table ${table}.`,
+    table === undefined ? undefined : `The ratio follows from the couples of the table in force (${table}).`,
   );
 }
 
@@ -75,7 +75,7 @@ function workingOf({ what, from }: WorkingLine, worked: WorkedTitration): string
   const before = working.find((line) => line.what === from[0]);
   const n = before ? short(before.value) : '';
   const backwards = working[0]!.what === 'moles-analyte';
-  const number = (name: NumberName) => worked.typed.get(name)?.typed ?? exactOrShort(valueOf(name, given)!);
+  const number = (name: NumberName) => worked.typed.get(name)?.typed ?? exactOrShort(givenNumber(name, given)!);
   const sums: Record<WorkingLine['what'], () => string> = {
     'moles-titrant': () =>
       backwards ? `${n} ÷ ${number('ratio')}` : `${number('titrant-concentration')} × ${number('titre')} ÷ 1000`,
@@ -95,7 +95,7 @@ function workingOf({ what, from }: WorkingLine, worked: WorkedTitration): string
 }
 
 /** A number that was computed: the mean titre, the ratio of an equation, a molar mass. */
-function valueOf(name: NumberName, given: Titration): Rational | undefined {
+function givenNumber(name: NumberName, given: Titration): Rational | undefined {
   const camel = name.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
   return given[camel as keyof Titration];
 }

@@ -39,8 +39,9 @@ export function balance(input: string, medium: 'acid' | 'alkali', couples: reado
   const halves = couples.length === 0 ? undefined : halvesIn(input, medium, couples);
   const solved = solveEquation(input, medium, halves);
   if (solved.kind === 'many') throw notUnique(input, solved);
-  if (halves) checkHolds(solved.equation, input);
-  return { input, medium, solved };
+  if (!halves) return { input, medium, solved };
+  checkHolds(solved.equation, input);
+  return { input, medium, solved: { ...solved, equation: inOrder(solved.equation, parseEquation(input)) } };
 }
 
 export function balanceAnswer({ input, solved }: Balanced): BalanceAnswer {
@@ -85,6 +86,16 @@ function halvesIn(input: string, medium: 'acid' | 'alkali', couples: readonly st
   if (halves.length === 2 && reduction && oxidation) return [reduction.half, oxidation.half];
   const expected = 'expected two couples, one that the equation reduces and one that it oxidises';
   throw new Fault('wrong-couples', `${expected}, found ${couples.map((each) => `\`${each}\``).join(' and ')}`, whole(input));
+}
+
+/** What was typed first, in its order; then what was added. */
+function inOrder(equation: Equation, typed: Equation): Equation {
+  const sorted = (terms: readonly Term[], order: readonly Term[]) => {
+    const keys = order.map(({ formula }) => keyOf(formula));
+    const rank = ({ formula }: Term) => (keys.includes(keyOf(formula)) ? keys.indexOf(keyOf(formula)) : keys.length);
+    return [...terms].sort((one, other) => rank(one) - rank(other));
+  };
+  return { left: sorted(equation.left, typed.left), right: sorted(equation.right, typed.right) };
 }
 
 function sidesOf({ left, right }: Equation) {

@@ -5,13 +5,28 @@ import { type Decimal, printDecimal } from '../../exact/decimal.ts';
 import { listed, volts } from '../tell.ts';
 import type { Reacted } from './react.ts';
 
-/** Everything there is to say beside the steps, one sentence each: bans first, then what was noted, why it stops, what is held back. */
-export function notesOn({ mixture, bans }: Reacted): string[] {
+/** Everything there is to say beside the steps, one sentence each: bans first, then why it stops, then the rest. */
+export function notesOn(reacted: Reacted): string[] {
+  return [...banNotes(reacted), ...stopNotes(reacted), ...otherNotes(reacted)];
+}
+
+/** Why a class does not put these together. */
+export function banNotes({ bans }: Reacted): string[] {
+  return bans.map(({ because }) => `Not to be put together in a class: ${because}.`);
+}
+
+/** Why nothing more happens. */
+export function stopNotes({ mixture }: Reacted): string[] {
+  const ended = mixture.notes.filter(({ kind }) => kind === 'medium-used-up' || kind === 'medium-changed');
+  return [...ended.map(({ text }) => sentence(text)), ...stopText(mixture)];
+}
+
+/** How things stand in the medium, rounds, and what E° allows and yet does not happen. */
+export function otherNotes({ mixture }: Reacted): string[] {
+  const first = mixture.notes.filter(({ kind }) => kind === 'speciation' || kind === 'precipitates');
   return [
-    ...bans.map(({ because }) => `Not to be put together in a class: ${because}.`),
-    ...mixture.notes.map(({ text }) => sentence(text)),
-    ...mixture.loops.map((loop) => loopText(loop, mixture)),
-    ...stopText(mixture),
+    ...first.map(({ text }) => sentence(text)),
+    ...mixture.loops.map(loopText),
     ...heldText(mixture),
     ...mixture.borderline.map(borderlineText),
   ];
@@ -21,7 +36,7 @@ export function notesOn({ mixture, bans }: Reacted): string[] {
 export function emfText({ oxidant, reductant, emf }: Pairing): string {
   const within = ({ stored }: Couple) => (stored.value.sign() < 0 ? `(${signedText(stored)})` : signedText(stored));
   const exact: Decimal = { value: emf.value, places: Math.max(oxidant.stored.places, reductant.stored.places) };
-  return `E°(${oxidant.id}) − E°(${reductant.id}) = ${within(oxidant)} − ${within(reductant)} = ${volts(exact)}`;
+  return `E°(${oxidant.id}) − E°(${reductant.id}) = ${signedText(oxidant.stored)} − ${within(reductant)} = ${volts(exact)}`;
 }
 
 const signedText = (potential: Decimal): string => printDecimal(potential, true);
@@ -30,11 +45,10 @@ function sentence(text: string): string {
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`.replace(/\.\.$/, '.');
 }
 
-function loopText({ steps, sum, carriers }: Mixture['loops'][number], { steps: all }: Mixture): string {
+function loopText({ steps, sum, carriers }: Mixture['loops'][number]): string {
   const numbers = listed(steps.map((at) => String(at + 1)));
   const what = steps.length === 1 ? `Step ${numbers} repeats` : `Steps ${numbers} repeat one another`;
-  const carried =
-    carriers.length === 0 || all.length === 0 ? '' : `; ${listed(carriers)} carry the electrons and act as a catalyst`;
+  const carried = carriers.length === 0 ? '' : `; ${listed(carriers)} carry the electrons: a catalyst`;
   return `${what}: together they do ${writeEquation(sum)}${carried}.`;
 }
 
@@ -44,7 +58,7 @@ function stopText({ stop, usedUp, steps }: Mixture): string[] {
   const gone = usedUp.length === 0 ? [] : [`${listed(usedUp)} ${usedUp.length === 1 ? 'is' : 'are'} used up.`];
   if (next) return [...gone, `It goes no further: ${rungText(next)}, which is negative.`];
   if (gone.length > 0 || steps.length > 0) return gone;
-  return ['No reaction is predicted: no allowed pair has E°cell of at least +0.10 V.'];
+  return ['No reaction is predicted: no pair that is allowed has an E°cell of +0.10 V or more.'];
 }
 
 function rungText(pairing: Pairing): string {

@@ -26,17 +26,17 @@ export function tableRow({ id, half, stored, medium, source }: Couple): TableRow
 /** What `couplet table check --json` prints. Lines count from 1; 0 when a fault is the whole file's. */
 export interface CheckAnswer {
   readonly file: string;
-  readonly rows: string;
-  readonly faults: readonly { readonly line: string; readonly code: string; readonly reason: string }[];
-  readonly warnings: readonly { readonly line: string; readonly reason: string }[];
+  readonly rows: number;
+  readonly faults: readonly { readonly line: number; readonly code: string; readonly reason: string }[];
+  readonly warnings: readonly { readonly line: number; readonly reason: string }[];
 }
 
 export function checkAnswer(file: string, { rows, faults, warnings }: TableCheck): CheckAnswer {
   return {
     file,
-    rows: String(rows),
-    faults: faults.map(({ code, message, place }) => ({ line: String(place.line ?? 0), code, reason: message })),
-    warnings: warnings.map(({ line, message }) => ({ line: String(line), reason: message })),
+    rows,
+    faults: faults.map(({ code, message, place }) => ({ line: place.line ?? 0, code, reason: message })),
+    warnings: warnings.map(({ line, message }) => ({ line, reason: message })),
   };
 }
 

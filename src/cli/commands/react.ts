@@ -16,7 +16,7 @@ export const react = command({
   options: ['medium', 'amount', 'excess', 'given', 'table', 'json'],
   example: {
     line: 'couplet react "Cr2O7^2-" Zn --excess Zn',
-    does: 'orange to green to blue: chromium(VI) goes to chromium(II)',
+    does: 'orange to green to blue, and why no further',
   },
   run: async (given, operands, desk) => {
     const inputs = await inputsOf({ name, operand }, operands, desk);

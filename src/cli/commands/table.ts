@@ -11,7 +11,7 @@ export const table = command({
   summary: 'print the table of potentials in force, check one of your own, or compare two',
   operand: {
     name: 'check FILE | compare A B',
-    help: 'a table of your own (CSV: half-equation, E° / V, note); in place of A or B, `default` is the one that comes with couplet',
+    help: 'FILE, A and B are tables of your own (CSV: half-equation, E° / V, note), or `default` for the one that comes with couplet',
     count: 'at most three',
   },
   options: ['table', 'json'],
