@@ -1,9 +1,17 @@
 import type { Family } from '../family.ts';
 import { cellEmf } from './cell-emf.ts';
+import { combineHalves } from './combine-halves.ts';
 import { oxidationNumber } from './oxidation-number.ts';
 import { predictReaction } from './predict-reaction.ts';
 import { stepwiseReduction } from './stepwise-reduction.ts';
 import { titrationConcentration } from './titration-concentration.ts';
 
 /** Every family, by id. A new family is its file, its template and a line here. */
-export const FAMILIES: readonly Family[] = [cellEmf, oxidationNumber, predictReaction, stepwiseReduction, titrationConcentration];
+export const FAMILIES: readonly Family[] = [
+  cellEmf,
+  combineHalves,
+  oxidationNumber,
+  predictReaction,
+  stepwiseReduction,
+  titrationConcentration,
+];
