@@ -1,0 +1,140 @@
+import { type EndPoint, endPointOf } from '../chemistry/colours.ts';
+import { formsOf } from '../chemistry/couples.ts';
+import { electronsIn, halfBetween } from '../chemistry/half-equations.ts';
+import { type Sides, turnedRound } from '../chemistry/sides.ts';
+import { Unreadable } from '../engine/case.ts';
+import type { Fraction } from '../exact/fraction.ts';
+import type { ReadQuestion } from '../reading/sheet.ts';
+import { runTokensText } from '../reading/token-text.ts';
+import { everyToken, type Token } from '../reading/tokens.ts';
+import { couplesIn } from './potentials.ts';
+
+export interface Half {
+  readonly oxidised: string;
+  readonly reduced: string;
+  readonly half: Sides;
+}
+
+/** All that a titration's sheet says, read and sorted. Volumes as printed (cm³ or mL). */
+export interface Titration {
+  readonly known: string;
+  readonly found: string;
+  readonly concentration: Fraction;
+  readonly portion: Fraction;
+  readonly titre: Fraction;
+  readonly knownVolume: Fraction;
+  readonly foundVolume: Fraction;
+  readonly acid: Fraction | undefined;
+  readonly dilution:
+    | { readonly sample: Fraction; readonly flask: Fraction; readonly sampleText: string; readonly flaskText: string }
+    | undefined;
+  readonly oxidant: Half;
+  readonly reductant: Half;
+  readonly titrant: { readonly reacts: string; readonly product: string };
+  readonly units: { readonly concentration: string; readonly litre: string };
+  readonly end: EndPoint | undefined;
+}
+
+export function titrationIn(question: ReadQuestion): Titration {
+  const readings = readingsIn(question);
+  const { titrantName, knownName, known } = readings;
+  const knownIsTitrant = titrantName === knownName;
+  const found = foundIn(question, known);
+  const [oxidant, reductant] = halvesIn(question, known, found);
+  const [titrantKey, analyteKey] = knownIsTitrant ? [known, found] : [found, known];
+  const product = titrantKey === oxidant.oxidised ? oxidant.reduced : reductant.oxidised;
+  const { portion, titre } = readings;
+  return {
+    ...readings,
+    ...volumesIn(question, readings.volumeUnit),
+    found,
+    knownVolume: knownIsTitrant ? titre : portion,
+    foundVolume: knownIsTitrant ? portion : titre,
+    oxidant,
+    reductant,
+    titrant: { reacts: titrantKey, product },
+    units: { concentration: readings.concentrationUnit, litre: readings.volumeUnit === 'mL' ? 'L' : 'dm^3' },
+    end: endPointOf(titrantKey, analyteKey, question.stemText),
+  };
+}
+
+function readingsIn({ tables }: ReadQuestion) {
+  const rows = tables.filter(({ header }) => header.join() === 'Reading,Value').flatMap((table) => table.rows);
+  const row = (pattern: RegExp) => {
+    const cells = rows.find(([what]) => pattern.test(runTokensText(what ?? [])));
+    const [value] = everyToken(cells?.[1] ?? [], 'number');
+    if (!cells || !value) throw new Unreadable(`a reading like ${pattern.source}`);
+    return { text: runTokensText(cells[0]!), tokens: cells[0]!, value };
+  };
+  const [strength, portion, titre] = [row(/^concentration of/), row(/^volume of .*pipetted$/), row(/^mean titre of/)];
+  const [species] = everyToken(strength.tokens, 'species');
+  if (!species) throw new Unreadable('the species whose concentration is known');
+  return {
+    known: species.species.key,
+    knownName: / in the (.*) solution$/.exec(strength.text)?.[1],
+    titrantName: /^mean titre of (.*) solution$/.exec(titre.text)?.[1],
+    concentration: strength.value.number.value,
+    concentrationUnit: strength.value.unit,
+    portion: portion.value.number.value,
+    titre: titre.value.number.value,
+    volumeUnit: titre.value.unit,
+  };
+}
+
+/** The species whose concentration is asked for: named in a prompt that speaks of a concentration. */
+function foundIn({ parts }: ReadQuestion, known: string): string {
+  for (const { prose } of parts) {
+    const [prompt = []] = prose;
+    const keys = everyToken(prompt, 'species').map(({ species }) => species.key);
+    const other = keys.find((key) => key !== known);
+    if (other !== undefined && /concentration/.test(runTokensText(prompt))) return other;
+  }
+  throw new Unreadable('the species whose concentration is asked for');
+}
+
+/** Both half-equations as reductions, the oxidant's first: printed, or built from what turns into what. */
+function halvesIn(question: ReadQuestion, known: string, found: string): [Half, Half] {
+  const printed: Half[] = couplesIn(question);
+  const halves = printed.length > 0 ? printed : changesIn(question);
+  const both = [known, found];
+  const oxidant = halves.find(({ oxidised }) => both.includes(oxidised));
+  const reductant = halves.find((each) => each !== oxidant && both.includes(each.reduced));
+  if (!oxidant || !reductant) throw new Unreadable('which of the two is the oxidant');
+  return [oxidant, reductant];
+}
+
+function changesIn({ stem }: ReadQuestion): Half[] {
+  const change = stem.find((run) => /turns into/.test(runTokensText(run))) ?? [];
+  const keys = everyToken(change, 'species').map(({ species }) => species.key);
+  return [keys.slice(0, 2), keys.slice(2, 4)].flatMap(([from, to]) => {
+    const half = from !== undefined && to !== undefined ? halfBetween(from, to) : undefined;
+    if (!half) return [];
+    const reduction = electronsIn(half).side() > 0 ? half : turnedRound(half);
+    const forms = formsOf(reduction);
+    return forms ? [{ ...forms, half: reduction }] : [];
+  });
+}
+
+/** Volumes told in prose: of acid, and of a sample made up to a flask. */
+function volumesIn({ stem }: ReadQuestion, unit: string) {
+  const told = stem
+    .flat()
+    .flatMap((token, at, all) => (token.kind === 'number' && token.unit === unit ? [{ token, before: words(all[at - 1]) }] : []));
+  const flask = told.findIndex(({ before }) => / made up to $/.test(before));
+  const sample = flask > 0 ? told[flask - 1] : undefined;
+  const acid = told.find((each, at) => at !== flask && each !== sample);
+  return {
+    acid: acid?.token.number.value,
+    dilution:
+      sample && told[flask]
+        ? {
+            sample: sample.token.number.value,
+            flask: told[flask].token.number.value,
+            sampleText: sample.token.number.text,
+            flaskText: told[flask].token.number.text,
+          }
+        : undefined,
+  };
+}
+
+const words = (token: Token | undefined): string => (token?.kind === 'words' ? token.text : '');

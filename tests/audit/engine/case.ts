@@ -1,0 +1,66 @@
+import type { Figures } from '../exact/rounding.ts';
+import type { ReadScheme } from '../reading/scheme.ts';
+import type { ReadQuestion } from '../reading/sheet.ts';
+import type { Answer } from './answer.ts';
+import type { Vocabulary } from './marks.ts';
+
+export type Answers = ReadonlyMap<string, Answer>;
+
+/** One step as the auditor works it. Ids are those that the tree carries as roles: they say which step is meant, never what it gives. */
+export interface Node {
+  readonly id: string;
+  readonly needs: readonly string[];
+  readonly figures: Figures;
+  readonly signed?: boolean;
+  work(answers: Answers): Answer;
+  /** what stands left of the equals sign in working: name of the symbol, and species in its brackets */
+  readonly symbol?: { readonly name: string; readonly of?: string };
+}
+
+/** A named misconception: what one who has it finds at a step. */
+export interface Slip {
+  readonly id: string;
+  readonly at: string;
+  work(answers: Answers): Answer;
+}
+
+/** What a marking point must say, as marks; also what it must say of other right or wrong answers, where that can be computed. */
+export interface PointRule {
+  readonly earns: readonly string[];
+  readonly also?: readonly (readonly string[])[];
+  readonly not?: readonly (readonly string[])[];
+  readonly ignore?: readonly (readonly string[])[];
+  /** colours of which others of the same family may stand among what is also right */
+  readonly families?: readonly string[];
+  /** a species whose name stands among what is also right */
+  readonly named?: string;
+}
+
+/** One question, read and worked by the auditor. */
+export interface Case {
+  readonly nodes: readonly Node[];
+  readonly slips: readonly Slip[];
+  readonly points?: Readonly<Record<string, PointRule>>;
+  readonly vocabulary: Vocabulary;
+  /** figures printed on the sheet that may stand in working */
+  readonly printed: readonly string[];
+  /** what is wrong with the question as it is asked, beyond what every question is checked for */
+  readonly faults: readonly string[];
+}
+
+/** What a case is read from: the question as printed, and which parts the scheme has (never what it says). */
+export interface Asked {
+  readonly question: ReadQuestion;
+  readonly steps: ReadonlySet<string>;
+  readonly level: string;
+}
+
+export type CaseReader = (asked: Asked) => Case;
+
+/** Something a marker would need to know is not on the sheet, or not where it can be read. */
+export class Unreadable extends Error {}
+
+/** The steps that a scheme marks or answers, by their roles. */
+export function stepsOf(blocks: readonly ReadScheme[]): Set<string> {
+  return new Set(blocks.flatMap(({ points, roles }) => [...points.map(({ step }) => step), ...roles]));
+}

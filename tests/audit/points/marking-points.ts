@@ -1,0 +1,62 @@
+import { sameFamily } from '../chemistry/colours.ts';
+import { isNameOf } from '../chemistry/names.ts';
+import type { PointRule } from '../engine/case.ts';
+import type { Outcome } from '../engine/ledger.ts';
+import { difference, marksIn } from '../engine/marks.ts';
+import type { ReadPoint } from '../reading/scheme.ts';
+import type { Token } from '../reading/tokens.ts';
+import { type Audited, at } from './place.ts';
+
+const NOTHING: PointRule = { earns: [] };
+
+/**
+ * What each mark is given for. A point that says something which can be computed must say what the auditor finds; one that only says
+ * how (`balanced, with the electrons cancelled`) stands or falls with the answer of its step, which is checked where it is printed.
+ */
+export function auditPoints(audited: Audited): void {
+  for (const block of audited.blocks) {
+    for (const point of block.points) audited.ledger.note(at(audited, block.label), 'marking point', outcomeOf(audited, point));
+  }
+}
+
+function outcomeOf({ asked, place }: Audited, point: ReadPoint): Outcome {
+  const { nodes, vocabulary } = asked;
+  // A choice is marked for the letter alone.
+  const points: NonNullable<typeof asked.points> = place.answering === 'choice' ? {} : (asked.points ?? {});
+  const rule = points[point.role];
+  if (!rule && !nodes.some(({ id }) => id === point.step)) return { unreached: `no rule for \`${point.role}\`` };
+  const { earns, named, families, ...lists } = rule ?? NOTHING;
+  const wrong = difference(earns, marksIn(point.earns, vocabulary));
+  const others = (['also', 'not', 'ignore'] as const).map((list) => listProblem(point, list, lists[list], named, vocabulary));
+  const strange = families ? strangeColours(point, families) : undefined;
+  const problems = [wrong, ...others, strange].filter((each) => each !== undefined);
+  if (problems.length === 0) return 'holds';
+  return rule
+    ? { problem: `${point.role}: ${problems.join('; ')}` }
+    : { unreached: `nothing is known of what \`${point.role}\` says` };
+}
+
+function listProblem(
+  point: ReadPoint,
+  list: 'also' | 'not' | 'ignore',
+  expected: PointRule['also'],
+  named: string | undefined,
+  vocabulary: Parameters<typeof marksIn>[1],
+): string | undefined {
+  const runs = point[list].filter((run) => !(list === 'also' && named !== undefined && isNameOf(plainWords(run), named)));
+  const misnamed = list === 'also' && named !== undefined && runs.length === point[list].length && runs.length > 0;
+  if (misnamed) return `${plainWords(runs[0]!)} is no name of ${named}`;
+  // Where nothing is expected of words, only chemistry and figures that stand as such are held against them.
+  const found = runs.flatMap((run) => marksIn(run, expected ? vocabulary : {})).filter((mark) => !mark.startsWith('unit '));
+  const wrong = difference((expected ?? []).flat(), found);
+  return wrong && `${list}: ${wrong}`;
+}
+
+/** Colours that are also right must be of a family with one that is right. */
+function strangeColours({ also }: ReadPoint, families: readonly string[]): string | undefined {
+  const found = also.flatMap((run) => marksIn(run, { colours: true })).map((mark) => mark.replace(/^colour /, ''));
+  const strange = found.filter((colour) => !families.some((right) => sameFamily(colour, right)));
+  return strange.length > 0 ? `also: ${strange.join(', ')} for ${families.join(', ')}` : undefined;
+}
+
+const plainWords = (run: readonly Token[]): string => run.map((token) => (token.kind === 'words' ? token.text : '')).join('');

@@ -1,0 +1,53 @@
+import { shown, worked } from '../engine/chain.ts';
+import { difference, marksIn } from '../engine/marks.ts';
+import type { ReadScheme } from '../reading/scheme.ts';
+import type { ReadPart } from '../reading/sheet.ts';
+import { everyToken } from '../reading/tokens.ts';
+import { type Audited, at } from './place.ts';
+
+/** Options: one right and only one, each wrong one an answer of a named misconception, all distinct, figures ascending in one unit. */
+export function auditOptions(audited: Audited): void {
+  audited.question.parts.forEach((part, index) => {
+    const block = audited.blocks[index];
+    if (part.options.length > 0 && block) auditPart(audited, part, block);
+  });
+}
+
+function auditPart(audited: Audited, part: ReadPart, block: ReadScheme): void {
+  const { asked, right, ledger } = audited;
+  const place = at(audited, block.label);
+  const node = asked.nodes.find(({ id }) => id === block.roles[0]);
+  if (!node) {
+    ledger.note(place, 'option', { unreached: `no own answer at \`${block.roles[0]}\`` });
+    return;
+  }
+  const own = shown(node, right.get(node.id)!);
+  const wrong = asked.slips.map((slip) => shown(node, worked(asked.nodes, slip).get(node.id)!));
+  const [first] = block.answers[0] ?? [];
+  const key = first?.kind === 'words' ? /^([A-H])\s/.exec(first.text)?.[1] : undefined;
+  for (const { letter, content } of part.options) {
+    const found = marksIn(content, asked.vocabulary);
+    const told = `option ${letter} (${found.join(' ')})`;
+    const isRight = difference(own, found) === undefined;
+    const isKnown = wrong.some((marks) => difference(marks, found) === undefined);
+    ledger.noteAll(place, 'option', [
+      ...(isRight === (letter === key) ? [] : [`${told} is ${isRight ? 'right' : 'wrong'}, the scheme says ${key}`]),
+      ...(isRight || isKnown ? [] : [`${told} is the answer of no misconception known`]),
+    ]);
+  }
+  ledger.noteAll(place, 'set of options', setProblems(part, asked.vocabulary));
+}
+
+function setProblems({ options }: ReadPart, vocabulary: Parameters<typeof marksIn>[1]): string[] {
+  const contents = options.map(({ content }) => marksIn(content, vocabulary).join('; '));
+  const numbers = options.flatMap(({ content }) => everyToken(content, 'number'));
+  const isNumeric = numbers.length === options.length;
+  const ascending = numbers.every(({ number }, at) => at === 0 || numbers[at - 1]!.number.value.compare(number.value) < 0);
+  return [
+    ...(new Set(contents).size === contents.length ? [] : ['two options print alike']),
+    ...(options.length >= 3 ? [] : [`${options.length} options are too few`]),
+    ...(options.map(({ letter }) => letter).join('') === 'ABCDEFGH'.slice(0, options.length) ? [] : ['letters out of order']),
+    ...(isNumeric && !ascending ? ['figures do not ascend'] : []),
+    ...(isNumeric && new Set(numbers.map(({ unit }) => unit)).size > 1 ? ['units differ'] : []),
+  ];
+}

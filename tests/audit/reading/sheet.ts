@@ -1,0 +1,122 @@
+import type { PlainBlock, PlainDocument, PlainInline, PlainQuestion, PlainTable } from '../plain.ts';
+import { runText } from './inline-text.ts';
+import { type Token, tokensOf } from './tokens.ts';
+
+/** A table as read: the cells of each row. */
+export interface ReadTable {
+  readonly header: readonly string[];
+  readonly rows: readonly (readonly (readonly Token[])[])[];
+}
+
+export interface ReadPart {
+  /** `a`, or nothing when the question has one part */
+  readonly letter: string;
+  readonly marks: number;
+  /** the prompt, then hints: what is read before answering */
+  readonly prose: readonly (readonly Token[])[];
+  readonly proseText: string;
+  /** lines that the sheet prints for the pupil */
+  readonly given: readonly { readonly left: readonly Token[]; readonly right: readonly Token[] }[];
+  readonly options: readonly { readonly letter: string; readonly content: readonly Token[] }[];
+  /** unit that stands on the answer line, when it is a figure that is asked */
+  readonly unit: string | undefined;
+  /** everything in the answer space that can be read */
+  readonly space: readonly Token[];
+}
+
+export interface ReadQuestion {
+  readonly number: number;
+  readonly code: string;
+  readonly marks: number;
+  readonly stem: readonly (readonly Token[])[];
+  readonly stemText: string;
+  readonly tables: readonly ReadTable[];
+  readonly caution: string;
+  readonly parts: readonly ReadPart[];
+}
+
+export interface ReadSheet {
+  readonly title: string;
+  readonly facts: readonly string[];
+  readonly cells: readonly string[];
+  readonly questions: readonly ReadQuestion[];
+}
+
+export function readSheet({ blocks }: PlainDocument): ReadSheet {
+  const head = blocks.find((block) => block.kind === 'head');
+  return {
+    title: head?.title ?? '',
+    facts: head?.facts ?? [],
+    cells: head?.cells ?? [],
+    questions: blocks.flatMap((block) => (block.kind === 'question' ? [readQuestion(block)] : [])),
+  };
+}
+
+function readQuestion({ number, code, marks, stem, parts }: PlainQuestion): ReadQuestion {
+  const prose = stem.flatMap((block) => (block.kind === 'paragraph' && block.weight !== 'caution' ? [block.content] : []));
+  return {
+    number,
+    code,
+    marks,
+    stem: prose.map(tokensOf),
+    stemText: prose.map(runText).join('\n'),
+    tables: tablesIn(stem),
+    caution: stem
+      .map((block) => (block.kind === 'paragraph' && block.weight === 'caution' ? runText(block.content) : ''))
+      .join(''),
+    parts: parts.map(readPart),
+  };
+}
+
+function readPart({ letter, marks, blocks }: PlainQuestion['parts'][number]): ReadPart {
+  const prose = blocks.flatMap((block) => (block.kind === 'paragraph' && !isGiven(block) ? [block.content] : []));
+  const space = blocks.find((block) => block.kind === 'answer')?.space;
+  return {
+    letter: letter ?? '',
+    marks,
+    prose: prose.map(tokensOf),
+    proseText: prose.map(runText).join('\n'),
+    given: blocks.flatMap((block) => {
+      if (block.kind === 'working') return block.lines.map(readLine);
+      return block.kind === 'paragraph' && isGiven(block) ? [{ left: [], right: tokensOf(block.content) }] : [];
+    }),
+    options: blocks.flatMap((block) =>
+      block.kind === 'options'
+        ? block.options.map(({ letter: at, content }) => ({ letter: at, content: tokensOf(content) }))
+        : [],
+    ),
+    unit: space?.kind === 'working' ? space.unit : undefined,
+    space: space ? tokensOf(inSpace(space)) : [],
+  };
+}
+
+/** An answer that is printed for the pupil: a light paragraph; a hint, light too, begins with a word that carries weight. */
+function isGiven({ content, weight }: Extract<PlainBlock, { kind: 'paragraph' }>): boolean {
+  const [first] = content;
+  return weight === 'light' && !(first?.kind === 'text' && first.weight === 'strong');
+}
+
+export function readLine(line: { readonly left: readonly PlainInline[]; readonly right: readonly PlainInline[] }): {
+  left: Token[];
+  right: Token[];
+} {
+  return { left: tokensOf(line.left), right: tokensOf(line.right) };
+}
+
+function inSpace(space: Extract<PlainBlock, { kind: 'answer' }>['space']): readonly PlainInline[] {
+  if (space.kind === 'working') return space.symbol;
+  if (space.kind === 'short') return space.labels.flat();
+  return space.kind === 'table' ? [...space.table.header, ...space.table.rows.flat()].flat() : [];
+}
+
+/** Tables of a stem, those in its ruled block included. */
+export function tablesIn(blocks: readonly PlainBlock[]): ReadTable[] {
+  return blocks.flatMap((block) => {
+    if (block.kind === 'given') return tablesIn(block.blocks);
+    return block.kind === 'table' ? [readTable(block)] : [];
+  });
+}
+
+function readTable({ header, rows }: PlainTable): ReadTable {
+  return { header: header.map(runText), rows: rows.map((cells) => cells.map(tokensOf)) };
+}
