@@ -15,11 +15,15 @@ if (!esbuild) {
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = join(root, '.build');
 
+// what only we ourselves run: `build.mjs bench`, `build.mjs audit`
+const extras = { bench: 'tests/bench/bench.ts', audit: 'tests/audit/run.ts' };
+const extra = Object.fromEntries(Object.entries(extras).filter(([name]) => process.argv.includes(name)));
+
 // esbuild has told what is wrong by then; its own stack would only hide that
 const { outputFiles } = await esbuild
   .build({
     absWorkingDir: root,
-    entryPoints: { main: 'src/cli/main.ts', prepare: 'src/cli/prepare-fonts.ts', ...(process.argv.includes('bench') ? { bench: 'tests/bench/bench.ts' } : {}) },
+    entryPoints: { main: 'src/cli/main.ts', prepare: 'src/cli/prepare-fonts.ts', ...extra },
     outdir: folder,
     bundle: true,
     splitting: true,
@@ -42,7 +46,7 @@ const { outputFiles } = await esbuild
   .catch(() => process.exit(1));
 
 mkdirSync(folder, { recursive: true });
-const isEntry = ({ path }) => /(main|bench|prepare)\.js$/.test(path);
+const isEntry = ({ path }) => /(main|bench|audit|prepare)\.js$/.test(path);
 let changed = false;
 for (const file of outputFiles.sort((one, other) => isEntry(one) - isEntry(other))) {
   const same = existsSync(file.path) && readFileSync(file.path).equals(Buffer.from(file.contents));
