@@ -23,10 +23,11 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
 /** Beside whole rooms, what cli takes by value: what every user's mistake is made of, and what it hands inwards. Types it takes from all. */
 const CLI_ALSO: Readonly<Record<string, string>> = {
   'random/code.ts': 'names the wording that was read',
-  'random/draws.ts': 'a seed for who gives none',
+  'random/draws.ts': 'a seed for who gives none, and samples of a family',
   'random/pronounceable.ts': 'a seed for who gives none',
   'document/wording.ts': 'templates are read here, since document touches no file',
   'questions/families/index.ts': 'the list of families',
+  'questions/part-marks.ts': 'what the questions of a family are worth',
 };
 
 /** Node's modules that a room may use: only potentials and cli touch files, clock and environment. */

@@ -1,13 +1,14 @@
 import { join } from 'node:path';
+import type { Wording } from '../document/wording.ts';
 import { familyOf } from '../papers/allowed-families.ts';
-import { makePaper } from '../papers/make-paper.ts';
-import type { Paper } from '../papers/paper.ts';
-import type { SheetRequest } from '../papers/request.ts';
+import { minutesFor } from '../papers/minutes.ts';
 import { readTables } from '../potentials/read-tables.ts';
 import type { Tables } from '../potentials/tables.ts';
 import { FAMILIES } from '../questions/families/index.ts';
 import type { Family, Topic } from '../questions/family.ts';
+import { itemMarks } from '../questions/part-marks.ts';
 import type { Answering, Level } from '../questions/question.ts';
+import { drawsFrom } from '../random/draws.ts';
 import type { Desk } from './desk.ts';
 import type { Own } from './make-set.ts';
 import { LEVELS } from './options.ts';
@@ -33,8 +34,9 @@ export interface LevelFacts {
   readonly minutes: readonly [number, number];
 }
 
-/** Questions made of a family at a level to see what they are worth. */
-const SAMPLE = 6;
+/** Draws of a family at a level that are looked at to see what its questions are worth, and how many of them are enough. */
+const MOST_DRAWS = 80;
+const SAMPLE = 8;
 
 /**
  * @param id of one family; all when absent
@@ -47,16 +49,14 @@ export function familyFacts(id: string | undefined, own: Own, desk: Desk): Famil
     const wording = readWording(desk.root, own.wording);
     return wanted.map((family, at) => {
       progress.at('Trying families', at, wanted.length);
-      return factsOf(family, (request) => makePaper(request, tables, wording, desk.version), tables);
+      return factsOf(family, tables, wording);
     });
   });
 }
 
-type Maker = (request: SheetRequest) => Paper;
-
-function factsOf(family: Family, make: Maker, tables: Tables): FamilyFacts {
+function factsOf(family: Family, tables: Tables, wording: Wording): FamilyFacts {
   const { id, title, asksFor, topics, demand, answering } = family;
-  const levels = (Object.keys(LEVELS) as Level[]).map((level) => sampled(id, level, make));
+  const levels = (Object.keys(LEVELS) as Level[]).flatMap((level) => sampled(family, level, tables, wording));
   const misconceptions = family.misconceptions.map((each) => {
     const { name, reasoning } = tables.misconceptions.get(each) ?? { name: each, reasoning: '' };
     return { id: each, name, reasoning };
@@ -64,20 +64,18 @@ function factsOf(family: Family, make: Maker, tables: Tables): FamilyFacts {
   return { id, title, asksFor, topics, demand, answering, levels, misconceptions };
 }
 
-function sampled(id: string, level: Level, make: Maker): LevelFacts {
-  const papers = Array.from({ length: SAMPLE }, (_, at) => make({ ...ANY, seed: `sample ${at}`, families: [id], level }));
-  return { level, marks: rangeOf(papers.map(({ marks }) => marks)), minutes: rangeOf(papers.map(({ minutes }) => minutes)) };
+/** Marks do not depend on the gate, which would take most of the time. A level that gives nothing with this table is left out. */
+function sampled(family: Family, level: Level, tables: Tables, wording: Wording): LevelFacts[] {
+  const draws = drawsFrom(JSON.stringify(['sample', family.id, level]));
+  const words = wording.words(family.id).chosenBy((count) => draws.integer(0, count - 1));
+  const answering = family.answering.includes('written') ? 'written' : 'choice';
+  const marks: number[] = [];
+  for (let draw = 0; draw < MOST_DRAWS && marks.length < SAMPLE; draw += 1) {
+    const item = family.attempt(draws, tables, { level, answering, units: 'dm' }, words);
+    if (item) marks.push(itemMarks(item));
+  }
+  return marks.length === 0 ? [] : [{ level, marks: rangeOf(marks), minutes: rangeOf(marks.map(minutesFor)) }];
 }
-
-const ANY: Omit<SheetRequest, 'seed' | 'families' | 'level'> = {
-  name: 'sample',
-  support: 'open',
-  choice: 0,
-  units: 'dm',
-  topics: [],
-  without: [],
-  length: { unit: 'questions', count: 1 },
-};
 
 function rangeOf(values: readonly number[]): [number, number] {
   return [Math.min(...values), Math.max(...values)];
