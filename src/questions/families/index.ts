@@ -1,6 +1,7 @@
 import type { Family } from '../family.ts';
 import { cellEmf } from './cell-emf.ts';
 import { combineHalves } from './combine-halves.ts';
+import { halfEquation } from './half-equation.ts';
 import { oxidationNumber } from './oxidation-number.ts';
 import { predictReaction } from './predict-reaction.ts';
 import { stepwiseReduction } from './stepwise-reduction.ts';
@@ -10,6 +11,7 @@ import { titrationConcentration } from './titration-concentration.ts';
 export const FAMILIES: readonly Family[] = [
   cellEmf,
   combineHalves,
+  halfEquation,
   oxidationNumber,
   predictReaction,
   stepwiseReduction,

@@ -93,12 +93,13 @@ function inAlkali(tables: Tables): HonestPair[] {
   );
 }
 
-/** Allowed by potentials, but not met: chromate and sulfite hardly react in alkali, iron(II) with hexacyanidoferrate gives a pigment. */
+/** Allowed by potentials, but not met: chromate and sulfite hardly react in alkali, iron(II) with hexacyanidoferrate gives a
+ * pigment, manganate(VII) with manganese(II) one oxide from both. */
 function isSluggish(oxidant: SpeciesKey, reductant: SpeciesKey): boolean {
   return (
     (oxidant === 'CrO4^2-' && reductant !== 'Fe(OH)2') ||
     (oxidant === '[Fe(CN)6]^3-' && (reductant === 'Fe(OH)2' || reductant === 'Zn')) ||
-    (oxidant === 'MnO4^-' && reductant === 'Zn')
+    (oxidant === 'MnO4^-' && (reductant === 'Zn' || reductant === 'Mn(OH)2'))
   );
 }
 

@@ -1,0 +1,108 @@
+import { coefficientOf } from '../../chemistry/terms.ts';
+import type { Words } from '../../document/words.ts';
+import { Rational } from '../../exact/rational.ts';
+import type { Tables } from '../../potentials/tables.ts';
+import { numberOf } from '../number-of.ts';
+import { numberValue } from '../number-step.ts';
+import type { Level, Slip } from '../question.ts';
+import { slipMaker } from '../slip.ts';
+import { wordsValue } from '../statement-step.ts';
+import type { NodeId, Value } from '../value.ts';
+import type { HalfDraw } from './half-equation.ts';
+import type { HalfPlan } from './half-equation-plan.ts';
+import { changeIn, makeUpAt, unitsOf } from './half-equation-steps.ts';
+import { type Placing, temptsToOxygen, writtenHalf } from './half-equation-write.ts';
+
+type Maker = ReturnType<typeof slipMaker>;
+
+/** Slips, the most common first; those of the main half-equation are the options of a choice. */
+export function halfSlips({ main, partner }: HalfDraw, level: Level, tables: Tables, words: Words): Slip[] {
+  const slip = slipMaker(tables, words);
+  return [
+    ...mainSlips(main, slip),
+    ...partnerSlips(partner, slip),
+    ...(level === 'core'
+      ? []
+      : [
+          slip(
+            'RX-AGENT-SWAP',
+            'agent',
+            (): Value => ({ kind: 'species', formula: main.isReduction ? partner.subject : main.subject }),
+          ),
+        ]),
+  ];
+}
+
+const plain = (value: number): Value => numberValue(Rational.of(value), { unit: '' });
+
+function mainSlips(main: HalfPlan, slip: Maker): Slip[] {
+  const { subject, product } = main;
+  const byCharge = Math.abs(subject.charge - product.charge);
+  const placed = (placing: Placing) => (values: Parameters<Slip['work']>[0]) =>
+    writtenHalf(main, makeUpAt(values, 'makeup'), numberOf(values, 'electrons'), placing);
+  return [
+    slip('HE-ELECTRON-SIDE', 'half', placed('wrong side')),
+    slip(
+      'RX-ION-CHARGE-CHANGE',
+      'electrons',
+      () => plain(byCharge),
+      () => byCharge > 0,
+    ),
+    slip('HE-ELECTRONS-PER-ATOM', 'electrons', (values) => numberValue(numberOf(values, 'change'), { unit: '' })),
+    ...makeUpSlips(main, 'makeup', slip),
+    slip(
+      'RX-OXIDE-TRANSFER',
+      'electrons',
+      () => plain(oxideElectrons(main)),
+      () => oxideElectrons(main) > 0,
+    ),
+    slip(
+      'ON-PEROXIDE',
+      'change',
+      () => plain(2),
+      () => isPeroxideOxidised(main),
+    ),
+    slip('HE-ELECTRONS-MISSING', 'half', placed('none')),
+  ];
+}
+
+function makeUpSlips(plan: HalfPlan, at: NodeId, slip: Maker): Slip[] {
+  return plan.medium === 'acid'
+    ? [
+        slip(
+          'HE-OXYGEN-GAS',
+          at,
+          () => wordsValue('oxygen gas', []),
+          () => temptsToOxygen(plan),
+        ),
+      ]
+    : [slip('HE-H-IN-ALKALI', at, () => wordsValue('hydrogen ions', []))];
+}
+
+/** Two electrons for every oxygen that one unit of the subject loses or gains. */
+function oxideElectrons(plan: HalfPlan): number {
+  const { skeleton, product } = plan;
+  const water = ['H2O'].map((key) => coefficientOf(skeleton.left, key).plus(coefficientOf(skeleton.right, key)).toNumber())[0]!;
+  // Water that is the product itself is not what the oxygen leaves as.
+  return plan.medium === 'acid' && product.units.length > 0 && temptsToOxygen(plan) ? (2 * water) / unitsOf(plan) : 0;
+}
+
+/** Oxygen of a peroxide taken as −2, so that two atoms change by two each. */
+function isPeroxideOxidised(plan: HalfPlan): boolean {
+  const { element, from, to } = changeIn(plan);
+  return element === 'O' && from === -1 && to === 0;
+}
+
+function partnerSlips(partner: HalfPlan, slip: Maker): Slip[] {
+  const { perUnit } = partner;
+  const makeUp = (values: Parameters<Slip['work']>[0]) => (partner.isBuilt ? makeUpAt(values, 'partner-makeup') : 'right');
+  const each = partner.change ? Math.abs(partner.change.from - partner.change.to) : perUnit;
+  return [
+    slip('HE-ELECTRON-SIDE', 'partner', (values) => writtenHalf(partner, makeUp(values), Rational.of(perUnit), 'wrong side')),
+    // One atom's electrons for the whole half-equation: I⁻ gives one, so 2I⁻ are given one too.
+    slip('HE-ELECTRONS-PER-ATOM', 'partner', (values) =>
+      writtenHalf(partner, makeUp(values), Rational.of(each, unitsOf(partner))),
+    ),
+    ...(partner.isBuilt ? makeUpSlips(partner, 'partner-makeup', slip) : []),
+  ];
+}
