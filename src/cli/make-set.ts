@@ -14,7 +14,8 @@ import type { Tables } from '../potentials/tables.ts';
 import { printPdf } from '../printers/pdf/print-pdf.ts';
 import type { Settings } from '../printers/pdf/settings.ts';
 import type { Desk } from './desk.ts';
-import { EXTRAS, type Extra } from './extras.ts';
+import { EXTRA_FILES, type Extra } from './extra-names.ts';
+import { EXTRAS } from './extras.ts';
 import { type Progress, withProgress } from './progress.ts';
 import { readFonts } from './read-fonts.ts';
 import { readWording } from './read-wording.ts';
@@ -100,7 +101,7 @@ function print(paper: Paper, { page, extras }: Look, tables: Tables, wording: Wo
   const documents: [string, () => Document][] = [
     ['questions.pdf', () => questionSheet(paper, wording)],
     ['mark-scheme.pdf', () => markScheme(paper, tables, wording)],
-    ...extras.map((extra): [string, () => Document] => [EXTRAS[extra].file, () => EXTRAS[extra].make(paper, tables, wording)]),
+    ...extras.map((extra): [string, () => Document] => [EXTRA_FILES[extra], () => EXTRAS[extra](paper, tables, wording)]),
   ];
   const files = documents.map(([name, make], at): [string, Uint8Array | string] => {
     progress.at('Printing files', at, documents.length);

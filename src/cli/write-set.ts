@@ -1,13 +1,14 @@
 import { randomBytes } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, renameSync, rmdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
+import { EXTRA_FILES } from './extra-names.ts';
 import { systemFault } from './system-fault.ts';
 
 /** Files of one set by name, in the order in which they are told. */
 export type FileSet = ReadonlyMap<string, Uint8Array | string>;
 
 /** Every file that a set may hold. A set that replaces another leaves none of the other's behind: they would not match. */
-const OURS = ['questions.pdf', 'mark-scheme.pdf', 'record.json'];
+const OURS = ['questions.pdf', 'mark-scheme.pdf', 'candidates.pdf', 'record.json', ...Object.values(EXTRA_FILES)];
 
 /** Says whether a folder that is there may be replaced; throws a Fault when it may not. */
 export type MayReplace = (folder: string) => void;

@@ -73,6 +73,14 @@ describe('couplet sheet', () => {
     expect(record.questions).toHaveLength(1);
   });
 
+  it('leaves no copy of the replaced set behind, since none would match', async () => {
+    const elsewhere = emptyFolder();
+    await couplet([...SHORT, '--teacher', '--solutions', '--key', '--feedback'], elsewhere);
+    expect(readdirSync(join(elsewhere, 'out/first'))).toHaveLength(7);
+    expect((await couplet([...SHORT, '--replace'], elsewhere)).status).toBe(0);
+    expect(readdirSync(join(elsewhere, 'out/first')).sort()).toEqual(NAMES);
+  });
+
   it.each([{ holds: 'photo.jpg' }, { holds: 'record.json' }])(
     'does not replace a folder of $holds, even when told to',
     async ({ holds }) => {
