@@ -34,7 +34,7 @@ export function parse(args: readonly string[], commands: readonly Command[], ver
   if (command) return parseCommand(rest, command);
   const parser = overview(commands, version);
   if (word === undefined) return { page: plain(helpOf(parser)), asked: false };
-  const { page } = parsed(parser, args);
+  const { page } = args.some(inheritedName) ? { page: '' } : parsed(parser, args);
   if (page !== '') return { page, asked: true };
   const names = commands.map(({ name }) => name);
   const hint = didYouMean(word, names) || '; `couplet --help` lists them';
@@ -42,8 +42,16 @@ export function parse(args: readonly string[], commands: readonly Command[], ver
 }
 
 function parseCommand(args: readonly string[], command: Command): Parsed {
+  const inherited = args.map(inheritedName).find((name) => name !== undefined);
+  if (inherited !== undefined) throw unknownOption(inherited, command);
   const { page, argv } = parsed(describe(command), args);
   return page === '' ? read(command, argv) : { page, asked: true };
+}
+
+/** `--constructor`, which yargs would look up among its own tables and find there: the name, or undefined for any other word. */
+function inheritedName(arg: string): string | undefined {
+  const name = /^--?([^=]+)/.exec(arg)?.[1];
+  return name !== undefined && name in Object.prototype ? name : undefined;
 }
 
 function parsed(parser: Argv, args: readonly string[]): { page: string; argv: Record<string, unknown> } {

@@ -57,8 +57,8 @@ function emfLine({ cell: { negative, positive, emf } }: WorkedCell): string {
 }
 
 /** A potential inside a sum or product; a negative one in brackets. */
-function bracketed(potential: Decimal): string {
-  const text = printDecimal(potential, true);
+function bracketed(potential: Decimal, signed = true): string {
+  const text = printDecimal(potential, signed);
   return potential.value.sign() < 0 ? `(${text})` : text;
 }
 
@@ -77,7 +77,7 @@ function energies({ cell: { combined, emf }, gibbs, lnK, temperature }: WorkedCe
   const kilojoules = printNumber(decimalWithFigures(gibbs.over(Rational.of(1000)), 4));
   const log10 = decimalAt(Rational.parse(log10Of(lnK).toFixed(6)), 2);
   const constant = scientificText(equilibriumConstant(lnK), 2).replace('e', ' × 10^').replace('^+', '^');
-  const volt = bracketed({ value: emf.value, places: Math.max(emf.places, 4) });
+  const volt = bracketed({ value: emf.value, places: Math.max(emf.places, 4) }, false);
   return [
     `ΔG°      = −nFE°cell = −${n} × ${faraday} × ${volt} J mol^-1 = ${kilojoules} kJ mol^-1 for the equation as written`,
     `log10 K  = nFE°cell / (RT ln 10) = ${printDecimal(log10)} at ${exactText(temperature)} K (K = ${constant})`,

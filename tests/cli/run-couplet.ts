@@ -13,21 +13,28 @@ export interface Run {
   readonly stderr: string;
 }
 
-/** Runs the program as a program. */
+/** Runs the program as a program. @param input what stands on its standard input */
 export function couplet(
   args: readonly string[],
   cwd: string = root,
   env: Record<string, string> = {},
   program = launcher,
+  input = '',
 ): Promise<Run> {
   return new Promise((done) => {
-    execFile(process.execPath, [program, ...args], { cwd, env: { ...process.env, ...env } }, (error, stdout, stderr) => {
-      done({
-        status: error === null ? 0 : typeof error.code === 'number' ? error.code : -1,
-        stdout,
-        stderr: withoutProgress(stderr),
-      });
-    });
+    const child = execFile(
+      process.execPath,
+      [program, ...args],
+      { cwd, env: { ...process.env, ...env } },
+      (error, stdout, stderr) => {
+        done({
+          status: error === null ? 0 : typeof error.code === 'number' ? error.code : -1,
+          stdout,
+          stderr: withoutProgress(stderr),
+        });
+      },
+    );
+    child.stdin?.on('error', () => undefined).end(input);
   });
 }
 

@@ -7,6 +7,8 @@ import { couplet, emptyFolder } from './run-couplet.ts';
 const MISTAKES: readonly (readonly [args: readonly string[], said: string])[] = [
   [['shet'], 'couplet: expected a command first, such as `sheet`, found `shet`; did you mean `sheet`?'],
   [['--seed', 'x'], 'couplet: expected a command first, such as `sheet`, found `--seed`; `couplet --help` lists them'],
+  [['sheet', '--constructor', 'x'], 'couplet: expected an option of `couplet sheet`, found `--constructor`'],
+  [['--__proto__'], 'couplet: expected a command first, such as `sheet`, found `--__proto__`'],
   [['sheet', '--sede', 'x'], 'couplet: expected an option of `couplet sheet`, found `--sede`; did you mean `--seed`?'],
   [['sheet', '--no-json'], 'couplet: expected an option of `couplet sheet`, found `--no-json`'],
   [['sheet', '-s', 'x'], 'couplet: expected an option of `couplet sheet`, found `-s`; `couplet sheet --help` lists them'],
