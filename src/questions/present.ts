@@ -68,14 +68,22 @@ function dependents(steps: readonly Step[], id: NodeId): Set<NodeId> {
 function completed(question: Question, part: Part, { blank, after, last, values }: Fading): PresentedPart {
   const steps = question.steps.filter((step) => step.part === part.id);
   const isGiven = ({ id }: Step) => id !== blank && !after.has(id) && part.id !== last;
-  const given = new Set(
-    part.points.filter(({ step }) => steps.some((each) => each.id === step && isGiven(each))).map(({ id }) => id),
-  );
   const frames = part.id === last && !steps.some(({ id }) => id === blank || after.has(id)) ? [] : steps;
   const printed = frames.flatMap((step) => printedStep(step, isGiven(step), part, values));
   // A frame that ends in the answer is the place to write it: no box beside it.
   const open = part.answers.filter((id) => !frames.some((step) => step.id === id && (isGiven(step) || step.line)));
+  const told = open.length > 0 ? toldBy(part, steps.filter(isGiven)) : steps.filter(isGiven);
+  const given = new Set(part.points.filter(({ step }) => told.some(({ id }) => id === step)).map(({ id }) => id));
   return { part, hints: [], printed, given, asks: open.length > 0 };
+}
+
+/** Given steps that can be read on the page: printed themselves, or part of what a printed one rests on. */
+function toldBy(part: Part, given: readonly Step[]): Step[] {
+  const told = new Set<NodeId>();
+  for (const step of given.toReversed()) {
+    if (step.line || part.answers.includes(step.id) || told.has(step.id)) for (const id of [step.id, ...step.needs]) told.add(id);
+  }
+  return given.filter(({ id }) => told.has(id));
 }
 
 /** A given step in full; a step of arithmetic that is not given as a frame with gaps; nothing for words still to be found. */

@@ -76,8 +76,20 @@ function inWater(tables: Tables): HonestPair[] {
   return [...neutral, ...acid].filter(({ oxidant, reductant }) => {
     const reactants = [oxidant.oxidisedKey, reductant.reducedKey];
     // Complexes of cyanide are not put in acid; the metal ions that a neutral reaction leaves would mostly precipitate them.
-    return !reactants.some((key) => NOT_ASKED.includes(key) || key.includes('CN'));
+    return !reactants.some((key) => NOT_ASKED.includes(key) || key.includes('CN')) && !isTooSlow(reactants[0]!, reactants[1]!);
   });
+}
+
+/** Partners with which these react in a class's time; potentials would allow more (common practice, no source). */
+const SLOW_OXIDANTS: Readonly<Record<SpeciesKey, readonly SpeciesKey[]>> = {
+  'S2O8^2-': ['I^-', 'Fe^2+', 'Sn^2+', 'Cr^2+', 'V^2+', 'Ti^3+', 'Cu'],
+  'ClO3^-': ['I^-', 'Fe^2+', 'SO2', 'Cr^2+'],
+  MnO2: ['Fe^2+', 'I^-', 'SO2', 'Sn^2+', 'C2O4^2-', 'H2C2O4', 'H2O2', 'Ti^3+', 'VO^2+'],
+};
+
+/** Silver is dissolved by hardly anything that a class would take for it. */
+function isTooSlow(oxidant: SpeciesKey, reductant: SpeciesKey): boolean {
+  return reductant === 'Ag' || SLOW_OXIDANTS[oxidant]?.includes(reductant) === false;
 }
 
 function inAlkali(tables: Tables): HonestPair[] {
