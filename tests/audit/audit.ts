@@ -10,7 +10,7 @@ import { auditOptions } from './points/options.ts';
 import { auditPrintedEquations } from './points/printed-equations.ts';
 import { auditRows } from './points/rows.ts';
 import { auditHazards, auditReveals, auditTotals } from './points/totals.ts';
-import { auditWorking } from './points/working.ts';
+import { auditExampleLines, auditWorking } from './points/working.ts';
 import { type ReadMarkScheme, readMarkScheme } from './reading/scheme.ts';
 import { type ReadQuestion, readSheet } from './reading/sheet.ts';
 
@@ -24,6 +24,7 @@ export function auditPaper({ sheet, scheme }: PaperDocuments, ledger = new Ledge
   auditReveals(ledger, place, marks);
   auditHazards(ledger, place, read, marks);
   for (const question of read.questions) auditQuestion(ledger, question, marks);
+  for (const { before, question } of read.examples) auditExample(ledger, place, question, marks, before);
   return ledger;
 }
 
@@ -47,6 +48,14 @@ function auditQuestion(ledger: Ledger, question: ReadQuestion, scheme: ReadMarkS
     printed: workedAsPrinted(asked.nodes),
   };
   for (const check of CHECKS) check(audited);
+}
+
+/** A worked example has no scheme of its own: its lines are held against the auditor's work of what it prints. */
+function auditExample(ledger: Ledger, paper: Place, question: ReadQuestion, scheme: ReadMarkScheme, before: number): void {
+  const { family = 'unknown', code = '' } = scheme.codes.get(before) ?? {};
+  const place: Place = { ...paper, family, answering: 'written', code, label: `example before ${before}` };
+  const asked = caseOf(ledger, place, question, [], scheme.level);
+  if (asked) auditExampleLines(ledger, place, question, asked);
 }
 
 function caseOf(

@@ -68,7 +68,7 @@ function nodesOf(joined: Joined, negative: Couple, positive: Couple): Node[] {
       needs: [],
       figures: { places: 2 },
       signed: true,
-      symbol: { name: 'E°cell' },
+      left: ['symbol E°cell'],
       work: () => volts(positive.potential.subtract(negative.potential)),
     },
     { id: 'direction', needs: [], figures: 'whole', work: () => said(label(negative)) },

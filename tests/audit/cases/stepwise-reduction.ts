@@ -67,7 +67,7 @@ function nodesOf(ladder: Ladder): Node[] {
     needs,
     figures: { places: 2 },
     signed: true,
-    symbol: { name: 'E°cell' },
+    left: ['symbol E°cell'],
     work,
   });
   const number = (key: string): Answer => ({ kind: 'number', value: oxidationNumber(key, element) ?? Fraction.zero, unit: '' });

@@ -48,7 +48,7 @@ function nodesOf(titration: Titration): Node[] {
     id,
     needs,
     figures: { significant },
-    symbol: { name: symbol, of },
+    left: [`symbol ${symbol}`, `species ${of}`],
     work,
   });
   const mol = (value: Fraction): Answer => ({ kind: 'number', value, unit: 'mol' });

@@ -99,6 +99,8 @@ export function namesOf(key: string): readonly string[] {
   const listed = NAMES[key];
   if (listed) return listed;
   const { atoms, charge } = speciesOf(key);
+  const complex = complexName(key);
+  if (complex) return complex;
   const [element] = [...atoms.keys()];
   const name = atoms.size === 1 && element ? ELEMENTS[element] : undefined;
   if (!name) return [];
@@ -106,6 +108,41 @@ export function namesOf(key: string): readonly string[] {
   const number = oxidationNumber(key, element!);
   const numbered = number?.isWhole() ? [`${name}(${ROMAN[Math.abs(Number(number.above))]})`] : [];
   return ONE_ION.has(element!) ? [...numbered, name] : numbered;
+}
+
+const LIGANDS: Readonly<Record<string, string>> = {
+  CN: 'cyanido',
+  NH3: 'ammine',
+  H2O: 'aqua',
+  OH: 'hydroxido',
+  Cl: 'chlorido',
+  C2O4: 'ethanedioato',
+  NH2CH2CH2NH2: '(ethane-1,2-diamine)',
+};
+const COUNTS = ['', '', 'di', 'tri', 'tetra', 'penta', 'hexa'];
+const LATIN: Readonly<Record<string, string>> = { Fe: 'ferr', Cu: 'cupr', Ag: 'argent', Au: 'aur', Pb: 'plumb', Sn: 'stann' };
+
+const COMPLEX = /^(\[?)([A-Z][a-z]?)\(?(CN|NH3|H2O|OH|Cl|C2O4|NH2CH2CH2NH2)\)?(\d*)\]?(?:\^.*)?$/;
+
+/** Complexes of one ligand, and hydroxides. */
+function complexName(key: string): readonly string[] | undefined {
+  const [, open, metal = '', ligand = '', digits = ''] = COMPLEX.exec(key) ?? [];
+  const name = ELEMENTS[metal];
+  const number = oxidationNumber(key, metal);
+  if (!name || !number?.isWhole()) return undefined;
+  const roman = ROMAN[Number(number.above)];
+  if (open === '') {
+    const plain = ONE_ION.has(metal) ? [`${name} hydroxide`] : [];
+    return ligand === 'OH' && digits !== '' ? [`${name}(${roman}) hydroxide`, ...plain] : undefined;
+  }
+  const prefix = ligand.length > 3 ? ['', '', 'bis', 'tris'][Number(digits || '1')] : COUNTS[Number(digits || '1')];
+  return [`${prefix}${LIGANDS[ligand]}${speciesOf(key).charge < 0 ? anionOf(metal, name) : name}(${roman})`];
+}
+
+/** A metal in a complex of negative charge: ferrate, aluminate, chromate, zincate. */
+function anionOf(metal: string, name: string): string {
+  const stem = LATIN[metal] ?? name.replace(/(?:ium|ese|um|el|en)$/, (end) => (end === 'ese' ? 'an' : ''));
+  return `${metal === 'Ni' ? 'nickel' : stem}ate`;
 }
 
 /** True when a name of the species stands in the text, and not as the beginning of another name (`tin` in `tin(II) ions`). */

@@ -1,7 +1,15 @@
 import { Fraction } from '../exact/fraction.ts';
 import { speciesOf } from './sides.ts';
 
-/** Group 1 and 2 metals, aluminium, fluorine: one oxidation number in all their compounds (IUPAC Gold Book, rules of oxidation number). */
+/** How an oxidation number comes about: charge, less what everything else brings, shared between the atoms of the element. */
+export interface Account {
+  readonly charge: number;
+  /** other atoms, or whole ligands and ions, and what each brings */
+  readonly others: readonly { readonly count: number; readonly each: number }[];
+  readonly atoms: number;
+}
+
+/** Metals with one oxidation number in all their compounds, and fluorine (IUPAC Gold Book, rules of oxidation number). */
 const FIXED: Readonly<Record<string, number>> = {
   F: -1,
   Li: 1,
@@ -25,10 +33,9 @@ const GROUPS: Readonly<Record<string, number>> = {
   NH3: 0,
   H2O: 0,
   CO: 0,
+  NO: 0,
   NH2CH2CH2NH2: 0,
-  en: 0,
   C2O4: -2,
-  ox: -2,
   SO4: -2,
   NO3: -1,
   NH4: 1,
@@ -37,72 +44,100 @@ const GROUPS: Readonly<Record<string, number>> = {
   NCS: -1,
   NO2: -1,
   CO3: -2,
-  PO4: -3,
   C10H12N2O8: -4,
-  edta: -4,
   Cl: -1,
   Br: -1,
   I: -1,
   F: -1,
 };
 
-/** Peroxides: two oxygens hold to one another, so each counts −1 in them. */
-const PEROXIDE: Readonly<Record<string, number>> = { H2O2: 2, 'HO2^-': 2, Na2O2: 2, BaO2: 2, 'O2^2-': 2, 'S2O8^2-': 2, CrO5: 4 };
-const SUPEROXIDE = new Set(['KO2', 'O2^-']);
-const HYDRIDES = new Set(['NaH', 'CaH2', 'LiH', 'KH', 'MgH2', 'NaBH4', 'LiAlH4']);
+/** Peroxides, and how many of their oxygen atoms hold to one another: those count −1. */
+const PEROXO: Readonly<Record<string, number>> = {
+  H2O2: 2,
+  'HO2^-': 2,
+  Na2O2: 2,
+  BaO2: 2,
+  'O2^2-': 2,
+  'S2O8^2-': 2,
+  K2S2O8: 2,
+  CrO5: 4,
+};
 
-/**
- * Oxidation number of an element in a species: what is left of the charge when all others have theirs, shared between its atoms.
- * An average where the atoms are unlike.
- * @returns undefined when two elements are open
- */
-export function oxidationNumber(key: string, element: string): Fraction | undefined {
+/** Hydrides of metals, in which hydrogen is −1. */
+const HYDRIDES: ReadonlySet<string> = new Set(['NaH', 'CaH2', 'LiH', 'KH', 'MgH2', 'NaBH4', 'LiAlH4']);
+
+/** @returns undefined when two elements are open, or the element is not in it */
+export function accountOf(key: string, element: string): Account | undefined {
   const { atoms, charge } = speciesOf(key);
   const own = atoms.get(element);
   if (own === undefined) return undefined;
-  if (atoms.size === 1) return Fraction.of(charge, own);
-  const complex = inComplex(key, element);
-  if (complex) return complex;
-  if (element === 'O' && !atoms.has('F') && !SUPEROXIDE.has(key)) return oxygenIn(key, own);
-  let rest = Fraction.of(charge);
-  for (const [other, amount] of atoms) {
+  if (atoms.size === 1) return { charge, others: [], atoms: own };
+  const ligands = ligandsOf(key, element);
+  if (ligands) return { charge, others: ligands, atoms: own };
+  const others: { count: number; each: number }[] = [];
+  for (const [other, count] of atoms) {
     if (other === element) continue;
-    const number = usualNumber(key, other, element, atoms);
-    if (number === undefined) return undefined;
-    rest = rest.subtract(number.multiply(Fraction.of(amount)));
+    const found = other === 'O' ? oxygens(key, count, atoms) : plainOther(key, other, count, atoms);
+    if (!found) return undefined;
+    others.push(...found);
   }
-  return rest.divide(Fraction.of(own));
+  return { charge, others, atoms: own };
 }
 
-function oxygenIn(key: string, atoms: number): Fraction {
-  const single = PEROXIDE[key] ?? 0;
-  return Fraction.of(-2 * (atoms - single) - single, atoms);
+export const sumOf = ({ others }: Account): number => others.reduce((sum, { count, each }) => sum + count * each, 0);
+
+/** Oxidation number of an element in a species; an average where its atoms are unlike. @returns undefined as `accountOf` does */
+export function oxidationNumber(key: string, element: string): Fraction | undefined {
+  // Where oxygen itself is asked for, the bonds between oxygens tell it, and nothing is open.
+  const { atoms } = speciesOf(key);
+  if (element === 'O' && atoms.size > 1 && !atoms.has('F') && PEROXO[key] === undefined) return Fraction.of(-2);
+  if (element === 'O' && PEROXO[key] !== undefined) {
+    const [all, peroxo] = [atoms.get('O')!, PEROXO[key]!];
+    return Fraction.of(-2 * (all - peroxo) - peroxo, all);
+  }
+  const account = accountOf(key, element);
+  return account && Fraction.of(account.charge - sumOf(account), account.atoms);
 }
 
-/** What an element counts beside the one that is asked for. */
-function usualNumber(key: string, element: string, asked: string, atoms: ReadonlyMap<string, number>): Fraction | undefined {
-  if (element === 'O') {
-    if (SUPEROXIDE.has(key)) return Fraction.of(-1, 2);
-    return atoms.has('F') && asked !== 'F' ? Fraction.of(2) : oxygenIn(key, atoms.get('O')!);
-  }
-  if (element === 'H') return Fraction.of(HYDRIDES.has(key) ? -1 : 1);
+function oxygens(key: string, count: number, atoms: ReadonlyMap<string, number>): Account['others'] {
+  if (atoms.has('F')) return [{ count, each: 2 }];
+  const peroxo = PEROXO[key] ?? 0;
+  return [...(count > peroxo ? [{ count: count - peroxo, each: -2 }] : []), ...(peroxo > 0 ? [{ count: peroxo, each: -1 }] : [])];
+}
+
+/** What an element other than oxygen counts beside the one that is asked for. */
+function plainOther(
+  key: string,
+  element: string,
+  count: number,
+  atoms: ReadonlyMap<string, number>,
+): Account['others'] | undefined {
+  if (element === 'H') return [{ count, each: HYDRIDES.has(key) ? -1 : 1 }];
   const fixed = FIXED[element];
-  if (fixed !== undefined) return Fraction.of(fixed);
-  const halogen = ['Cl', 'Br', 'I'].includes(element) && !atoms.has('O');
-  if (halogen) return Fraction.of(-1);
-  if (element === 'S' && !atoms.has('O')) return Fraction.of(-2);
-  return element === 'N' && !atoms.has('O') ? Fraction.of(-3) : undefined;
+  if (fixed !== undefined) return [{ count, each: fixed }];
+  if (atoms.has('O')) return undefined;
+  if (['Cl', 'Br', 'I'].includes(element)) return [{ count, each: -1 }];
+  if (element === 'S') return [{ count, each: -2 }];
+  return element === 'N' ? [{ count, each: -3 }] : undefined;
 }
 
-/** The metal of a complex or a salt of known ions: charge minus that of every group in brackets. */
-function inComplex(key: string, element: string): Fraction | undefined {
-  const [, inner, metal, groups] = /^(\[?)([A-Z][a-z]?)((?:\([A-Za-z0-9]+\)\d*|Cl\d*|Br\d*|I\d*)+)\]?(?:\^.*)?$/.exec(key) ?? [];
-  if (metal !== element || groups === undefined || (inner === '' && !groups.includes('('))) return undefined;
-  let rest = speciesOf(key).charge;
-  for (const [, bracketed, bare, digits] of groups.matchAll(/(?:\(([A-Za-z0-9]+)\)|(Cl|Br|I))(\d*)/g)) {
-    const charge = GROUPS[(bracketed ?? bare)!];
-    if (charge === undefined) return undefined;
-    rest -= charge * Number(digits || '1');
+/** Ligands or ions around the first element of a complex or a salt, each as a whole, and the ions outside its brackets. */
+function ligandsOf(key: string, element: string): Account['others'] | undefined {
+  const [, before = '', open, metal, groups, after = ''] =
+    /^((?:[A-Z][a-z]?\d*)*?)(\[?)([A-Z][a-z]?)((?:\([A-Za-z0-9]+\)\d*|Cl\d*|Br\d*|I\d*)+)\]?((?:Cl|Br|I)?\d*)(?:\^.*)?$/.exec(
+      key,
+    ) ?? [];
+  if (metal !== element || groups === undefined || (open === '' && (!groups.includes('(') || before !== ''))) return undefined;
+  const others: { count: number; each: number }[] = [];
+  for (const [, bracketed, bare, digits] of `${groups}${after}`.matchAll(/(?:\(([A-Za-z0-9]+)\)|(Cl|Br|I))(\d*)/g)) {
+    const each = GROUPS[(bracketed ?? bare)!];
+    if (each === undefined) return undefined;
+    others.push({ count: Number(digits || '1'), each });
   }
-  return Fraction.of(rest);
+  for (const [, outer, digits] of before.matchAll(/([A-Z][a-z]?)(\d*)/g)) {
+    const each = outer === 'H' ? 1 : FIXED[outer!];
+    if (each === undefined) return undefined;
+    others.push({ count: Number(digits || '1'), each });
+  }
+  return others;
 }

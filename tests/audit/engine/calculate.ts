@@ -79,6 +79,7 @@ function factor(rest: Lexeme[]): Fraction | undefined {
   const first = rest.shift();
   if (first instanceof Fraction) return first;
   if (first === '-') return factor(rest)?.negative();
+  if (first === '+') return factor(rest);
   if (first !== '(') return undefined;
   const inner = sum(rest);
   return rest.shift() === ')' ? inner : undefined;

@@ -13,20 +13,25 @@ export interface Node {
   readonly figures: Figures;
   readonly signed?: boolean;
   work(answers: Answers): Answer;
-  /** what stands left of the equals sign in working: name of the symbol, and species in its brackets */
-  readonly symbol?: { readonly name: string; readonly of?: string };
+  /** what stands left of the equals sign in working: `symbol n`, `species Fe^2+` */
+  readonly left?: readonly string[];
 }
 
 /** A named misconception: what one who has it finds at a step. */
 export interface Slip {
   readonly id: string;
   readonly at: string;
+  /** the species that the words of its row begin with, where a part asks about several */
+  readonly about?: string;
   work(answers: Answers): Answer;
 }
 
 /** What a marking point must say, as marks; also what it must say of other right or wrong answers, where that can be computed. */
 export interface PointRule {
-  readonly earns: readonly string[];
+  /** absent where `check` reads the words itself */
+  readonly earns?: readonly string[];
+  /** what else must hold of its words. @returns what does not */
+  readonly check?: (text: string) => string | undefined;
   readonly also?: readonly (readonly string[])[];
   readonly not?: readonly (readonly string[])[];
   readonly ignore?: readonly (readonly string[])[];

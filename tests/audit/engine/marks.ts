@@ -13,7 +13,7 @@ export interface Vocabulary {
   readonly words?: Readonly<Record<string, RegExp>>;
 }
 
-const NUMBERS = /(?<![\w.^(-])[+\u2212]?\d+(?:\.\d+)?(?![\w%+-]|\.\d)/g;
+const NUMBERS = /(?<![\w.^(-])[+\u2212]?(?:\d*[½⅓⅔]|\d+\/\d+|\d+(?:\.\d+)?)(?![\w%+-]|\.\d)/g;
 const RATIO = /(\d+) : (\d+)/g;
 
 /** Everything in a run that says something which can be computed, in reading order. */

@@ -25,11 +25,11 @@ function outcomeOf({ asked, place }: Audited, point: ReadPoint): Outcome {
   const points: NonNullable<typeof asked.points> = place.answering === 'choice' ? {} : (asked.points ?? {});
   const rule = points[point.role];
   if (!rule && !nodes.some(({ id }) => id === point.step)) return { unreached: `no rule for \`${point.role}\`` };
-  const { earns, named, families, ...lists } = rule ?? NOTHING;
-  const wrong = difference(earns, marksIn(point.earns, vocabulary));
+  const { earns, named, families, check, ...lists } = rule ?? NOTHING;
+  const wrong = earns && difference(earns, marksIn(point.earns, vocabulary));
   const others = (['also', 'not', 'ignore'] as const).map((list) => listProblem(point, list, lists[list], named, vocabulary));
   const strange = families ? strangeColours(point, families) : undefined;
-  const problems = [wrong, ...others, strange].filter((each) => each !== undefined);
+  const problems = [wrong, ...others, strange, check?.(point.text)].filter((each) => each !== undefined);
   if (problems.length === 0) return 'holds';
   return rule
     ? { problem: `${point.role}: ${problems.join('; ')}` }

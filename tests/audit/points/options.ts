@@ -41,7 +41,7 @@ function auditPart(audited: Audited, part: ReadPart, block: ReadScheme): void {
 function setProblems({ options }: ReadPart, vocabulary: Parameters<typeof marksIn>[1]): string[] {
   const contents = options.map(({ content }) => marksIn(content, vocabulary).join('; '));
   const numbers = options.flatMap(({ content }) => everyToken(content, 'number'));
-  const isNumeric = numbers.length === options.length;
+  const isNumeric = options.every(({ content }) => content.length === 1 && content[0]?.kind === 'number');
   const ascending = numbers.every(({ number }, at) => at === 0 || numbers[at - 1]!.number.value.compare(number.value) < 0);
   return [
     ...(new Set(contents).size === contents.length ? [] : ['two options print alike']),

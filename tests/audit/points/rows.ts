@@ -48,7 +48,8 @@ function auditRow(audited: Audited, block: ReadScheme, row: ReadRow, all: readon
   const carriedFrom = /carried (?:on )?from part ([a-z])/.exec(row.happened)?.[1];
   const from = carriedFrom ?? block.letter;
   const [id = ''] = row.slips;
-  const candidates = all.filter(({ slip, from: part }) => slip.id === id && part === from);
+  const isAbout = ({ about }: Slip) => carriedFrom !== undefined || about === undefined || row.happened.startsWith(`${about}:`);
+  const candidates = all.filter(({ slip, from: part }) => slip.id === id && part === from && isAbout(slip));
   if (candidates.length === 0) {
     ledger.note(place, 'figure of a row', { unreached: `no arithmetic known for ${id} in this question` });
     ledger.note(place, 'marks of a row', { unreached: `no arithmetic known for ${id} in this question` });

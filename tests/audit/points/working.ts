@@ -1,9 +1,12 @@
 import { calculate } from '../engine/calculate.ts';
-import type { Node } from '../engine/case.ts';
-import { shown } from '../engine/chain.ts';
-import { marksIn } from '../engine/marks.ts';
+import type { Case, Node } from '../engine/case.ts';
+import { shown, workedAsPrinted } from '../engine/chain.ts';
+import type { Ledger, Place } from '../engine/ledger.ts';
+import { difference, marksIn } from '../engine/marks.ts';
+import type { Fraction } from '../exact/fraction.ts';
 import { toPlaces } from '../exact/rounding.ts';
 import type { ReadScheme } from '../reading/scheme.ts';
+import type { ReadQuestion } from '../reading/sheet.ts';
 import type { Token } from '../reading/tokens.ts';
 import { type Audited, at, lastRole } from './place.ts';
 
@@ -19,6 +22,15 @@ export function auditWorking(audited: Audited): void {
   for (const { given, letter } of question.parts) {
     const place = at(audited, `${question.number}${letter}`);
     for (const line of given) ledger.noteAll(place, 'line given to the pupil', givenProblems(audited, line, known));
+  }
+}
+
+/** Each line of a worked example on the sheet. */
+export function auditExampleLines(ledger: Ledger, place: Place, { parts }: ReadQuestion, asked: Case): void {
+  const own = { asked, printed: workedAsPrinted(asked.nodes) };
+  const known = knownFigures(own);
+  for (const { given } of parts) {
+    for (const line of given) ledger.noteAll(place, 'line of a worked example', lineProblems(own, line, known));
   }
 }
 
@@ -49,7 +61,7 @@ export function lineProblems(
   const own = node && shown(node, answers.get(node.id)!)[0];
   const found = `number ${number.text}${unit === '' ? '' : ` ${unit}`}`;
   return [
-    ...(toPlaces(sum.value, Math.min(number.places, 20)).equals(number.value)
+    ...(atPlaces(sum.value, number.places).equals(number.value)
       ? []
       : [`the arithmetic gives ${sum.value}, the line ${number.text}`]),
     ...(own === undefined
@@ -62,23 +74,29 @@ export function lineProblems(
   ];
 }
 
+/** A fraction is printed exactly. */
+const atPlaces = (value: Fraction, places: number): Fraction => (Number.isFinite(places) ? toPlaces(value, places) : value);
+
 /** A line without arithmetic: an answer printed for the pupil. */
 function saidProblems(
   { asked, printed: answers }: Pick<Audited, 'asked' | 'printed'>,
   right: readonly Token[],
   node: Node | undefined,
 ): string[] {
-  const found = marksIn(right, asked.vocabulary).join('; ');
-  const fits = asked.nodes.some((each) => (!node || each === node) && shown(each, answers.get(each.id)!).join('; ') === found);
-  return fits ? [] : [`a line says ${found}, which is no answer of the auditor's`];
+  const found = marksIn(right, asked.vocabulary);
+  const fits = asked.nodes.some(
+    (each) => (!node || each === node) && difference(shown(each, answers.get(each.id)!), found) === undefined,
+  );
+  return fits ? [] : [`a line says ${found.join('; ')}, which is no answer of the auditor's`];
 }
 
 function symbolProblems(left: readonly Token[], node: Node | undefined): string[] {
-  if (!node?.symbol) return [];
-  const [symbol] = left;
-  const found = symbol?.kind === 'symbol' ? [symbol.name, ...marksIn(symbol.of)] : [];
-  const expected = [node.symbol.name, ...(node.symbol.of === undefined ? [] : [`species ${node.symbol.of}`])];
-  return found.join(' ') === expected.join(' ') ? [] : [`expected ${expected.join(' ')} on the left, found ${found.join(' ')}`];
+  if (!node?.left) return [];
+  const found = left.flatMap((token) =>
+    token.kind === 'symbol' ? [`symbol ${token.name}`, ...marksIn(token.of)] : marksIn([token]),
+  );
+  const wrong = difference(node.left, found);
+  return wrong ? [`left of the equals sign: ${wrong}`] : [];
 }
 
 /** Figures that may stand in a sum, without their signs: what the sheet prints, what earlier steps give, coefficients, powers of ten. */

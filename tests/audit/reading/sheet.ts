@@ -35,11 +35,19 @@ export interface ReadQuestion {
   readonly parts: readonly ReadPart[];
 }
 
+/** A worked example that stands before a question: another question of its kind, with every line printed. */
+export interface ReadExample {
+  /** number of the question that it stands before */
+  readonly before: number;
+  readonly question: ReadQuestion;
+}
+
 export interface ReadSheet {
   readonly title: string;
   readonly facts: readonly string[];
   readonly cells: readonly string[];
   readonly questions: readonly ReadQuestion[];
+  readonly examples: readonly ReadExample[];
 }
 
 export function readSheet({ blocks }: PlainDocument): ReadSheet {
@@ -49,11 +57,17 @@ export function readSheet({ blocks }: PlainDocument): ReadSheet {
     facts: head?.facts ?? [],
     cells: head?.cells ?? [],
     questions: blocks.flatMap((block) => (block.kind === 'question' ? [readQuestion(block)] : [])),
+    examples: blocks.flatMap((block) => {
+      const before = block.kind === 'given' ? /^Worked example for question (\d+)$/.exec(block.caption)?.[1] : undefined;
+      return block.kind === 'given' && before !== undefined ? [readExample(Number(before), block.blocks)] : [];
+    }),
   };
 }
 
 function readQuestion({ number, code, marks, stem, parts }: PlainQuestion): ReadQuestion {
-  const prose = stem.flatMap((block) => (block.kind === 'paragraph' && block.weight !== 'caution' ? [block.content] : []));
+  const prose = stem.flatMap((block) =>
+    block.kind === 'display' || (block.kind === 'paragraph' && block.weight !== 'caution') ? [block.content] : [],
+  );
   return {
     number,
     code,
@@ -66,6 +80,23 @@ function readQuestion({ number, code, marks, stem, parts }: PlainQuestion): Read
       .join(''),
     parts: parts.map(readPart),
   };
+}
+
+/** A prompt is a paragraph with a light one, the principle, right after it; what stands before the first is the stem. */
+function readExample(before: number, blocks: readonly PlainBlock[]): ReadExample {
+  const isLight = (block: PlainBlock | undefined) => block?.kind === 'paragraph' && block.weight === 'light';
+  const starts = blocks.flatMap((block, at) =>
+    block.kind === 'paragraph' && !isLight(block) && isLight(blocks[at + 1]) ? [at] : [],
+  );
+  const stem = blocks.slice(0, starts[0] ?? blocks.length);
+  const parts = starts.map((start, at) => {
+    const own = blocks.slice(start, starts[at + 1] ?? blocks.length).filter((block) => !isLight(block));
+    const lines = own.map((block) =>
+      block.kind === 'display' ? ({ kind: 'paragraph', weight: 'light', content: block.content } as const) : block,
+    );
+    return { kind: 'part', letter: 'abcdefgh'[at]!, marks: 0, blocks: lines } as const;
+  });
+  return { before, question: readQuestion({ kind: 'question', number: before, code: '', marks: 0, stem, parts }) };
 }
 
 function readPart({ letter, marks, blocks }: PlainQuestion['parts'][number]): ReadPart {
