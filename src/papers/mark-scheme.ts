@@ -8,6 +8,7 @@ import { FAMILIES } from '../questions/families/index.ts';
 import { itemMarks } from '../questions/part-marks.ts';
 import { present, presentedMarks } from '../questions/present.ts';
 import type { Question } from '../questions/question.ts';
+import { minutesFor, withExtraTime } from './minutes.ts';
 import type { Paper } from './paper.ts';
 import { timeText } from './question-sheet.ts';
 import { reveals } from './reveals.ts';
@@ -23,7 +24,7 @@ export function markScheme(paper: Paper, tables: Tables, wording: Wording): Docu
     kind: 'scheme',
     foot: `${paper.title}: mark scheme`,
     blocks: [
-      { kind: 'head', title: paper.title, facts: ['Mark scheme', timeText(paper), `${wholeMarks(paper)} marks`], cells: [] },
+      { kind: 'head', title: paper.title, facts: ['Mark scheme', wholeTime(paper), `${wholeMarks(paper)} marks`], cells: [] },
       strip(paper),
       { kind: 'paragraph', content: words.inline('how-to-read') },
       heading(words, 'reveals-heading', 2),
@@ -53,7 +54,7 @@ function strip(paper: Paper): Block {
     facts: [
       fact('Marks', String(wholeMarks(paper))),
       fact('Completion copy', String(completionMarks(paper))),
-      fact('Time', timeText(paper)),
+      fact('Time', wholeTime(paper)),
       fact('Table', made.table.name),
       fact('Seed', request.seed),
       fact('Version', made.version),
@@ -64,6 +65,12 @@ function strip(paper: Paper): Block {
 /** Marks of every point, whatever the support. */
 function wholeMarks({ questions }: Paper): number {
   return questions.reduce((sum, question) => sum + itemMarks(question), 0);
+}
+
+/** Time for every mark: beside the marks of the whole stands their time, whatever the copy. */
+function wholeTime(paper: Paper): string {
+  const minutes = minutesFor(wholeMarks(paper));
+  return timeText({ minutes, minutesWithExtra: withExtraTime(minutes) });
 }
 
 /** Marks left to earn on a copy with support `completion`. */

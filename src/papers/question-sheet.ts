@@ -48,7 +48,7 @@ function sentenceOf(topics: readonly string[]): string {
 }
 
 /** `24 minutes (30 with extra time)` */
-export function timeText(paper: Paper): string {
+export function timeText(paper: Pick<Paper, 'minutes' | 'minutesWithExtra'>): string {
   return `${paper.minutes} minutes (${paper.minutesWithExtra} with extra time)`;
 }
 

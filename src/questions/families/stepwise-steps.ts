@@ -17,7 +17,7 @@ import type { Step } from '../question.ts';
 import { plainStep, wordsValue } from '../statement-step.ts';
 import type { Value, Values } from '../value.ts';
 import { bareEquation } from '../without-states.ts';
-import type { Ladder, Rung } from './stepwise-ladder.ts';
+import { emfOf, type Ladder, type Rung } from './stepwise-ladder.ts';
 import type { LadderPlan } from './stepwise-plan.ts';
 
 /** Id of the datum that prints a couple's E°. */
@@ -115,9 +115,11 @@ function stopSteps(ladder: Ladder, { stopPart }: LadderPlan, words: Words): Step
     plainStep('stop', stopPart, ['final'], 'a step with a negative cell potential is not feasible', (values) => {
       const rung = rungAfter(ladder, finalKey(values));
       if (!rung) return wordsValue('none', words.inline('answer-no-stop'));
+      // One who stopped too early finds a positive value, which is no reason to stop.
+      const isStop = emfOf(rung.couple, ladder.reagent, ladder.isReduction).sign() < 0;
       return wordsValue(
         keyOf(rung.from),
-        words.inline('answer-stop', {
+        words.inline(isStop ? 'answer-stop' : 'answer-goes-on', {
           from: species(rung.from),
           reagentFormula: species(ladder.reacts),
           isReduction: ladder.isReduction,

@@ -24,7 +24,10 @@ export const stepwiseReduction: CaseReader = ({ question, steps, level }) => {
       words: {
         none: /no further step stands in the list/,
         infeasible: /not feasible/,
+        positive: /is positive/,
         negative: /\bnegative\b/,
+        'not reduce': /is not reduced|cannot reduce/,
+        'not oxidise': /is not oxidised|cannot oxidise/,
         reduce: /\breduced?\b/,
         oxidise: /\boxidised?\b/,
       },
@@ -83,12 +86,13 @@ function nodesOf(ladder: Ladder): Node[] {
     plain('stop', ['final'], (answers) => {
       const rung = after(ladder, finalIn(answers));
       if (!rung) return said(['word none']);
-      const sign = emf(ladder, rung).side() < 0 ? ['word negative'] : [];
+      const stops = emf(ladder, rung).side() < 0;
+      const verb = isReduction ? 'reduce' : 'oxidise';
       return said([
         `species ${rung.from}`,
-        `word ${isReduction ? 'reduce' : 'oxidise'}`,
+        stops ? `word not ${verb}` : `word ${verb}`,
         `species ${isReduction ? reagent.reduced : reagent.oxidised}`,
-        ...sign,
+        stops ? 'word negative' : 'word positive',
       ]);
     }),
     plain('overall-species', ['final'], (answers) => said([`species ${finalIn(answers)}`])),
@@ -182,7 +186,7 @@ function pointsOf(ladder: Ladder, level: string): Record<string, PointRule> {
     ignore: isMixed ? [['colour green', 'colour yellow', 'colour blue']] : [],
     families: all.flatMap((key) => coloursOf(key) ?? []),
   };
-  const verb = `word ${isReduction ? 'reduce' : 'oxidise'}`;
+  const verb = `word not ${isReduction ? 'reduce' : 'oxidise'}`;
   return {
     ...(level === 'stretch'
       ? Object.fromEntries(

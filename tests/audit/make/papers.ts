@@ -23,7 +23,8 @@ export interface PaperAsk {
   readonly level: Level;
   readonly support: Support;
   readonly units: Units;
-  readonly questions: readonly { readonly family: string; readonly answering: Answering }[];
+  /** `code` makes one question again, whatever the seed */
+  readonly questions: readonly { readonly family: string; readonly answering: Answering; readonly code?: string }[];
 }
 
 /** What the paper of a number asks for: over many papers, every family in every way. */
@@ -43,11 +44,13 @@ export function askFor(paper: number, families: readonly Family[] = FAMILIES): P
 }
 
 /** Both documents of a paper, as they come out of JSON. */
-export function paperDocuments(ask: PaperAsk, { tables, wording }: Kitchen): PaperDocuments {
+export function paperDocuments(ask: PaperAsk, kitchen: Kitchen): PaperDocuments {
   const { seed, level, units } = ask;
-  const made = ask.questions.map(({ family: id, answering }, at) => {
+  const { tables, wording } = kitchen;
+  const made = ask.questions.map(({ family: id, answering, code }, at) => {
     const family = FAMILIES.find((each) => each.id === id)!;
-    return makeQuestion(family, slotOf(seed, id, `s${at + 1}`, 0), { level, answering, units }, tables, wording);
+    const slot = slotOf(seed, id, `s${at + 1}`, 0);
+    return makeQuestion(family, { ...slot, code: code ?? slot.code }, { level, answering, units }, tables, wording);
   });
   const questions = placeKeys(made, seed);
   const paper = paperUnder(ask.support, ask, questions, { tables, wording });

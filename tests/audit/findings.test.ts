@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest';
+import { inProject } from '../support/data.ts';
+import { auditPaper } from './audit.ts';
+import { kitchenIn } from './make/kitchen.ts';
+import { type PaperAsk, paperDocuments } from './make/papers.ts';
+import { readMarkScheme } from './reading/scheme.ts';
+
+const kitchen = kitchenIn(inProject('.'));
+
+/** A paper of one question, made again from its code. */
+function paperOf(family: string, code: string, level: PaperAsk['level'], support: PaperAsk['support'] = 'open') {
+  return paperDocuments(
+    { seed: 'findings', level, support, units: 'dm', questions: [{ family, answering: 'written', code }] },
+    kitchen,
+  );
+}
+
+/** What the audit has found once and must not find again. */
+describe('the audit', () => {
+  it('finds the time of every mark beside every mark, also in the scheme of a completion copy', () => {
+    const documents = paperOf('stepwise-reduction', 'R894XS46', 'core', 'completion');
+    const { strip, facts } = readMarkScheme(documents.scheme);
+    expect(Number(strip.get('Marks'))).toBeGreaterThan(Number(strip.get('Completion copy')));
+    expect(facts).toContain(strip.get('Time'));
+    expect(auditPaper(documents).findings).toEqual([]);
+  });
+
+  it.each(['SNNCERS5', 'VC6GQEA1', 'PM6ZJX03'])(
+    'lets one who stopped a ladder too early find a positive value no reason to stop (%s)',
+    (code) => {
+      const levels = ['core', 'stretch'] as const;
+      const rows = levels.flatMap((level) =>
+        readMarkScheme(paperOf('stepwise-reduction', code, level).scheme).blocks.flatMap((block) => block.rows),
+      );
+      const stopped = rows.filter(({ slips, wroteText }) => slips.includes('LD-STOPS-EARLY') && /\+\d\.\d\d V/.test(wroteText));
+      for (const { wroteText } of stopped) expect(wroteText).not.toMatch(/negative/);
+      for (const level of levels) expect(auditPaper(paperOf('stepwise-reduction', code, level)).findings).toEqual([]);
+    },
+  );
+});
