@@ -3,6 +3,7 @@
  * than their names.
  */
 export const EXTRA_FILES = {
+  data: 'data-page.pdf',
   teacher: 'teacher-copy.pdf',
   solutions: 'solutions.pdf',
   key: 'answer-key.pdf',

@@ -62,6 +62,7 @@ export const OPTIONS = {
   table: text({ group: how, help: "a department's own table of potentials (CSV), laid over ours" }),
   wording: text({ group: how, help: "folder of a department's own templates, laid over ours" }),
   title: text({ group: how, help: 'printed large at the top (made from the topics unless said)' }),
+  data: flag({ group: where, help: 'also a page of data: potentials with some to spare, masses, constants' }),
   teacher: flag({ group: where, help: 'also a teacher copy, with every answer in its place' }),
   solutions: flag({ group: where, help: 'also worked solutions for pupils' }),
   key: flag({ group: where, help: 'also a compact answer key, several copies to cut apart' }),

@@ -8,11 +8,21 @@ const MAKE = ['sheet', '--seed', 'swift', '--questions', '2', '--name', 'copies'
 describe('copies on request', () => {
   it('stand beside the two sheets and are made again with them', async () => {
     const out = emptyFolder();
-    const { status, stdout } = await couplet([...MAKE, '--teacher', '--solutions', '--key', '--feedback', '--out', out]);
+    const { status, stdout } = await couplet([
+      ...MAKE,
+      '--data',
+      '--teacher',
+      '--solutions',
+      '--key',
+      '--feedback',
+      '--out',
+      out,
+    ]);
     expect(status).toBe(0);
     const names = [
       'questions.pdf',
       'mark-scheme.pdf',
+      'data-page.pdf',
       'teacher-copy.pdf',
       'solutions.pdf',
       'answer-key.pdf',

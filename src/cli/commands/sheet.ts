@@ -16,7 +16,20 @@ import { checkPlace, writeSet } from '../write-set.ts';
 
 const WHAT = ['codes', 'family', 'topic', 'questions', 'marks', 'minutes', 'level', 'choice', 'without'] as const;
 const HOW = ['seed', 'support', 'on', 'units', 'table', 'wording', 'title'] as const;
-const WHERE = ['teacher', 'solutions', 'key', 'feedback', 'print', 'tint', 'page', 'name', 'out', 'replace', 'json'] as const;
+const WHERE = [
+  'data',
+  'teacher',
+  'solutions',
+  'key',
+  'feedback',
+  'print',
+  'tint',
+  'page',
+  'name',
+  'out',
+  'replace',
+  'json',
+] as const;
 const TAKES = [...WHAT, ...HOW, ...WHERE];
 
 /** Questions on a sheet when no length is given. */
