@@ -18,9 +18,7 @@ export function buildHalf(drawn: HalfDraw, tables: Tables, { level, answering }:
   const item: Item = {
     strategy: 'atoms, then charge',
     features: features(drawn, isChoice),
-    identity: isChoice
-      ? `${direction} ${main.couple.id}`
-      : `${main.couple.id} (${direction}) ${partner.couple.id}`,
+    identity: isChoice ? `${direction} ${main.couple.id}` : `${main.couple.id} (${direction}) ${partner.couple.id}`,
     stem: isChoice ? [] : words.blocks('stem', stemContext(drawn, tables, words)),
     data: [],
     steps: halfSteps(drawn, level, words),

@@ -19,7 +19,7 @@ type Maker = ReturnType<typeof slipMaker>;
 export function halfSlips({ main, partner }: HalfDraw, level: Level, tables: Tables, words: Words): Slip[] {
   const slip = slipMaker(tables, words);
   return [
-    ...mainSlips(main, slip),
+    ...mainSlips(main, level, slip),
     ...partnerSlips(partner, slip),
     ...(level === 'core'
       ? []
@@ -35,7 +35,7 @@ export function halfSlips({ main, partner }: HalfDraw, level: Level, tables: Tab
 
 const plain = (value: number): Value => numberValue(Rational.of(value), { unit: '' });
 
-function mainSlips(main: HalfPlan, slip: Maker): Slip[] {
+function mainSlips(main: HalfPlan, level: Level, slip: Maker): Slip[] {
   const { subject, product } = main;
   const byCharge = Math.abs(subject.charge - product.charge);
   const placed = (placing: Placing) => (values: Parameters<Slip['work']>[0]) =>
@@ -62,7 +62,10 @@ function mainSlips(main: HalfPlan, slip: Maker): Slip[] {
       () => plain(2),
       () => isPeroxideOxidised(main),
     ),
-    slip('HE-ELECTRONS-MISSING', 'half', placed('none')),
+    // Core has asked for their number already; at stretch nothing shows that they were counted.
+    level === 'core'
+      ? slip('HE-ELECTRONS-MISSING', 'half', placed('none'))
+      : slip('HE-ELECTRONS-MISSING', 'electrons', () => plain(0)),
   ];
 }
 
