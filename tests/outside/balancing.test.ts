@@ -22,8 +22,15 @@ function withHydrogenIons(equation: Equation): Equation {
   return lowestTerms(cancelEquation({ left: side(equation.left), right: side(equation.right) }));
 }
 
+interface Whole {
+  readonly reactants: readonly string[];
+  readonly products: readonly string[];
+  readonly medium: 'acid' | 'base' | 'none';
+  readonly type: string;
+}
+
 describe('published balanced equations', () => {
-  it.each(checkedCases('balance'))('are ours: $id, $source', ({ given, answer }) => {
+  it.each(checkedCases<Whole, { readonly equation: string }>('balance'))('are ours: $id, $source', ({ given, answer }) => {
     const text = `${given.reactants.join(' + ')} -> ${given.products.join(' + ')}`;
     const found = solveEquation(text, given.medium === 'base' ? 'alkali' : 'acid');
     if (found.kind === 'many') throw new Error(`${text} is not decided`);
@@ -33,12 +40,19 @@ describe('published balanced equations', () => {
   });
 });
 
+interface Agents {
+  readonly ask?: string;
+  readonly species?: string;
+  readonly reaction?: string;
+  readonly half_reaction?: string;
+}
+
 describe('published oxidising and reducing agents', () => {
-  const cases = checkedCases('oxidation-number').filter(
-    (each) => each.given.ask !== undefined && each.given.species === undefined,
-  );
+  const cases = checkedCases<Agents, { readonly oxidised?: string; readonly reduced?: string; readonly process?: string }>(
+    'oxidation-number',
+  ).filter((each) => each.given.ask !== undefined && each.given.species === undefined);
   it.each(cases)('are ours: $id, $source', ({ given, answer }) => {
-    const [, text, medium] = /^(.*?)(?: \((acid|base)\))?$/.exec(given.reaction ?? given.half_reaction)!;
+    const [, text, medium] = /^(.*?)(?: \((acid|base)\))?$/.exec((given.reaction ?? given.half_reaction)!)!;
     const found = solveEquation(text!, medium === 'base' ? 'alkali' : 'acid');
     if (found.kind === 'many') throw new Error(`${text} is not decided`);
     const [oxidised, reduced] = [found.oxidised.map(keyOf), found.reduced.map(keyOf)];

@@ -6,12 +6,10 @@ import { Rational } from '../../src/exact/rational.ts';
  * A worked example or exercise with its printed answer. The source stands in the case; `given` and `answer` depend on the
  * kind.
  */
-export interface WorkedCase {
+export interface WorkedCase<Given = unknown, Answer = unknown> {
   readonly id: string;
-  // biome-ignore lint/suspicious/noExplicitAny: the shape differs from case to case and is checked by what each test does with it
-  readonly given: any;
-  // biome-ignore lint/suspicious/noExplicitAny: as above
-  readonly answer: any;
+  readonly given: Given;
+  readonly answer: Answer;
   readonly source: string;
   readonly rounding?: {
     readonly printed: string | Readonly<Record<string, string>>;
@@ -22,7 +20,7 @@ export interface WorkedCase {
 }
 
 /** Cases of one kind, copied from open sources. */
-export function casesOf(kind: string): WorkedCase[] {
+export function casesOf<Given, Answer>(kind: string): WorkedCase<Given, Answer>[] {
   return JSON.parse(readFileSync(new URL(`data/worked-${kind}.json`, import.meta.url), 'utf8'));
 }
 
@@ -49,7 +47,10 @@ export function expectPrinted(value: Rational | number, printed: string | number
 export function printedOf(each: WorkedCase, name: string): [text: string | number, units: number] {
   const printed = each.rounding?.printed;
   const text = typeof printed === 'object' ? printed[name] : printed;
-  return [text ?? each.answer[name], each.rounding?.tolerance_last_digit_units ?? 0.5];
+  return [
+    text ?? (each.answer as Readonly<Record<string, string | number>>)[name]!,
+    each.rounding?.tolerance_last_digit_units ?? 0.5,
+  ];
 }
 
 export const r = (value: string | number): Rational => Rational.parse(String(value));

@@ -20,34 +20,64 @@ import { roundToPlaces } from '../../src/exact/rounding.ts';
 import { expectPrinted, printedOf, r, type WorkedCase } from './cases.ts';
 import { checkedCases } from './left-out.ts';
 
+interface Conditions {
+  readonly T_K?: number;
+  readonly n?: number;
+  readonly E_V?: number;
+  readonly E_cell_V?: number;
+  readonly E0_V?: number;
+  readonly E?: Readonly<Record<string, number>>;
+  readonly K?: number;
+  readonly deltaG_kJ?: number;
+  readonly deltaGf_kJ?: Readonly<Record<string, number>>;
+  readonly reaction?: string;
+  readonly conc_M?: Readonly<Record<string, number>>;
+  readonly ion?: string;
+  readonly z?: number;
+  readonly c_in_mM?: number;
+  readonly c_out_mM?: number;
+  readonly half_cell?: string;
+}
+interface Results {
+  readonly K?: number;
+  readonly deltaG_kJ?: number;
+  readonly deltaG_kJ_per_mol?: number;
+  readonly Q?: number;
+  readonly E_V: number;
+  readonly spontaneous?: boolean;
+}
+type Cell = WorkedCase<Conditions, Results>;
+const gibbsCases = checkedCases<Conditions, Results>('gibbs-K');
+const nernstCases = checkedCases<Conditions, Results>('nernst');
+
 /** Sources that round E° to two decimals before they go on; the case's note says so. */
 const ROUNDED_FIRST = new Set(['os-17-q31b', 'os-17.7-ex']);
 /** ln K was rounded to log K = 9.83 before K was found: 10^9.83 = 6.8 × 10⁹, exactly it is 6.9 × 10⁹. */
 const K_UNITS: Readonly<Record<string, number>> = { 'os-17.6-cyl': 1 };
 const number = ({ mantissa, exponent }: Scientific) => mantissa * Number(`1e${exponent}`);
-const temperature = ({ given }: WorkedCase) => (given.T_K === undefined ? STANDARD_TEMPERATURE : r(given.T_K));
+const temperature = ({ given }: Cell) => (given.T_K === undefined ? STANDARD_TEMPERATURE : r(given.T_K));
 
 /** E°cell in V of a case: given, or from the first potential less the second. */
-function standardEmf(each: WorkedCase): Rational {
+function standardEmf(each: Cell): Rational {
   const { given } = each;
-  if (given.E_cell_V !== undefined || given.E_V !== undefined) return r(given.E_cell_V ?? given.E_V);
-  const [high, low] = Object.values(given.E as Record<string, number>).map(r) as [Rational, Rational];
+  if (given.E_cell_V !== undefined || given.E_V !== undefined) return r((given.E_cell_V ?? given.E_V)!);
+  const [high, low] = Object.values(given.E!).map(r) as [Rational, Rational];
   const emf = high.minus(low);
   return ROUNDED_FIRST.has(each.id) ? roundToPlaces(emf, 2) : emf;
 }
 
 describe('published Gibbs energies and equilibrium constants', () => {
-  it.each(checkedCases('gibbs-K'))('are ours: $id, $source', (each) => {
+  it.each(gibbsCases)('are ours: $id, $source', (each) => {
     const { given, answer } = each;
     const printed = answer.deltaG_kJ_per_mol ?? answer.deltaG_kJ;
     if (given.deltaG_kJ !== undefined || given.deltaGf_kJ !== undefined) {
-      const gibbs = given.deltaGf_kJ ? fromFormation(given.reaction, given.deltaGf_kJ) : r(given.deltaG_kJ).times(r(1000));
+      const gibbs = given.deltaGf_kJ ? fromFormation(given.reaction!, given.deltaGf_kJ) : r(given.deltaG_kJ!).times(r(1000));
       if (printed !== undefined) expectPrinted(gibbs.over(r(1000)), printed);
-      expectPrinted(number(equilibriumConstant(lnFromGibbs(gibbs, temperature(each), CODATA))), answer.K, K_UNITS[each.id]);
+      expectPrinted(number(equilibriumConstant(lnFromGibbs(gibbs, temperature(each), CODATA))), answer.K!);
     } else if (given.K !== undefined) {
-      expectPrinted(gibbsFromConstant(r(given.K), temperature(each), CODATA) / 1000, printed);
+      expectPrinted(gibbsFromConstant(r(given.K), temperature(each), CODATA) / 1000, printed!);
     } else {
-      const [electrons, emf] = [r(given.n), standardEmf(each)];
+      const [electrons, emf] = [r(given.n!), standardEmf(each)];
       const gibbs = gibbsEnergy(electrons, emf, CODATA);
       if (printed !== undefined)
         expectPrinted(gibbs.over(r(1000)), ...printedOf(each, 'deltaG_kJ' in answer ? 'deltaG_kJ' : 'deltaG_kJ_per_mol'));
@@ -70,12 +100,12 @@ describe('published Gibbs energies and equilibrium constants', () => {
 });
 
 describe('published cells away from standard conditions', () => {
-  const cells = checkedCases('nernst').filter((each) => each.given.conc_M !== undefined);
+  const cells = nernstCases.filter((each) => each.given.conc_M !== undefined);
   it.each(cells)('are ours: $id, $source', (each) => {
     const { given, answer } = each;
-    const quotient = reactionQuotient(parseEquation(given.reaction), concentrations(given.conc_M));
+    const quotient = reactionQuotient(parseEquation(given.reaction!), concentrations(given.conc_M!));
     if (answer.Q !== undefined) expectPrinted(quotient, answer.Q);
-    const emf = nernstEmf(standardEmf(each), r(given.n), quotient, temperature(each), CODATA);
+    const emf = nernstEmf(standardEmf(each), r(given.n!), quotient, temperature(each), CODATA);
     expectPrinted(emf, answer.E_V);
     expect(emf > 0).toBe(answer.spontaneous);
   });
@@ -83,23 +113,23 @@ describe('published cells away from standard conditions', () => {
     new Map(Object.entries(given).map(([key, value]) => [key, r(value)]));
 
   it('in notation with concentrations, $id', () => {
-    const [aluminium, zinc] = ['os-17.7-cyl', 'os-17.8-ex'].map((id) => checkedCases('nernst').find((each) => each.id === id)!);
+    const [aluminium, zinc] = ['os-17.7-cyl', 'os-17.8-ex'].map((id) => nernstCases.find((each) => each.id === id)!);
     const reaction = parseEquation('3Cu^2+ + 2Al -> 3Cu + 2Al^3+');
     const quotient = reactionQuotient(reaction, concentrations({ 'Al^3+': 0.15, 'Cu^2+': 0.025 }));
-    expectPrinted(quotient, aluminium!.answer.Q);
+    expectPrinted(quotient, aluminium!.answer.Q!);
     expectPrinted(nernstEmf(standardEmf(aluminium!), r(6), quotient, r(298.15), CODATA), aluminium!.answer.E_V);
     expectPrinted(nernstEmf(r(0), r(2), r('0.10').over(r('0.50')), r(298.15), CODATA), zinc!.answer.E_V);
   });
 
-  const ions = checkedCases('nernst').filter((each) => each.given.ion !== undefined);
+  const ions = nernstCases.filter((each) => each.given.ion !== undefined);
   it.each(ions)('for one ion on two sides are ours: $id, $source', (each) => {
     const { given } = each;
-    const quotient = r(given.c_in_mM).over(r(given.c_out_mM));
-    const emf = nernstEmf(r(0), r(given.z), quotient, r(given.T_K), CODATA) * 1000;
+    const quotient = r(given.c_in_mM!).over(r(given.c_out_mM!));
+    const emf = nernstEmf(r(0), r(given.z!), quotient, r(given.T_K!), CODATA) * 1000;
     expectPrinted(emf, ...printedOf(each, 'E_mV'));
   });
 
-  const halves = checkedCases('nernst').filter((each) => each.given.half_cell !== undefined);
+  const halves = nernstCases.filter((each) => each.given.half_cell !== undefined);
   const activities: Readonly<Record<string, Readonly<Record<string, string>>>> = {
     'der-n-cu-01': { 'Cu^2+': '0.10' },
     'der-n-fe-10': { 'Fe^3+': '10' },
@@ -109,24 +139,33 @@ describe('published cells away from standard conditions', () => {
   it.each(halves)('for a half-cell are ours: $id, $source', (each) => {
     const { given, answer } = each;
     const given_ = new Map(Object.entries(activities[each.id]!).map(([key, value]) => [key, r(value)]));
-    const quotient = reactionQuotient(parseEquation(given.half_cell), given_);
-    expectPrinted(nernstEmf(r(given.E0_V), r(given.n), quotient, r(given.T_K), CODATA), answer.E_V);
+    const quotient = reactionQuotient(parseEquation(given.half_cell!), given_);
+    expectPrinted(nernstEmf(r(given.E0_V!), r(given.n!), quotient, r(given.T_K!), CODATA), answer.E_V);
   });
 
   it('are all looked at', () => {
-    expect(cells.length + ions.length + halves.length + 2).toBe(checkedCases('nernst').length);
+    expect(cells.length + ions.length + halves.length + 2).toBe(nernstCases.length);
   });
 });
 
 describe('published energies and wavelengths of light', () => {
   const charge = parseDecimal('1.602176634').value.times(r('1e-19'));
-  const joules = (each: WorkedCase): Rational => photonEnergy(r(each.given.lambda_nm), CODATA);
+  /** Not every case gives every quantity; the work of a case uses what it has. */
+  interface Light {
+    readonly lambda_nm: number;
+    readonly nu_Hz: number;
+    readonly k_J: number;
+    readonly wavenumber_per_cm: number;
+  }
+  type LightCase = WorkedCase<Light>;
+  const joules = (each: LightCase): Rational => photonEnergy(r(each.given.lambda_nm), CODATA);
+  const ends = ({ given }: LightCase) => given.lambda_nm as unknown as readonly [number, number];
   const fromFrequency = (hertz: number) => CODATA.light.over(r(hertz)).times(r('1e9'));
-  const work: Readonly<Record<string, (each: WorkedCase) => Readonly<Record<string, Rational>>>> = {
+  const work: Readonly<Record<string, (each: LightCase) => Readonly<Record<string, Rational>>>> = {
     'cp-100nm': (each) => ({ E_eV: joules(each).over(charge) }),
-    'cp-vis': ({ given }) => ({
-      E_eV_red: photonEnergy(r(given.lambda_nm[0]), CODATA).over(charge),
-      E_eV_violet: photonEnergy(r(given.lambda_nm[1]), CODATA).over(charge),
+    'cp-vis': (each) => ({
+      E_eV_red: photonEnergy(r(ends(each)[0]), CODATA).over(charge),
+      E_eV_violet: photonEnergy(r(ends(each)[1]), CODATA).over(charge),
     }),
     'os-6-al': ({ given }) => ({ E_kJ_per_mol: molarPhotonEnergy(fromFrequency(given.nu_Hz), CODATA) }),
     'os-6-bohr46': ({ given }) => {
@@ -145,7 +184,7 @@ describe('published energies and wavelengths of light', () => {
       return { lambda_nm: wavelength, E_kJ_per_mol: molarPhotonEnergy(wavelength, CODATA) };
     },
   };
-  it.each(checkedCases('energy-wavelength'))('are ours: $id, $source', (each) => {
+  it.each(checkedCases<Light, unknown>('energy-wavelength'))('are ours: $id, $source', (each) => {
     for (const [name, value] of Object.entries(work[each.id]!(each))) expectPrinted(value, ...printedOf(each, name));
   });
 });

@@ -12,6 +12,6 @@ export const leftOut: readonly LeftOut[] = JSON.parse(readFileSync(new URL('left
 const ids = new Set(leftOut.map((each) => each.id));
 
 /** The cases of a kind that are checked: all but those left out. */
-export function checkedCases(kind: string): WorkedCase[] {
-  return casesOf(kind).filter((each) => !ids.has(each.id));
+export function checkedCases<Given, Answer>(kind: string): WorkedCase<Given, Answer>[] {
+  return casesOf<Given, Answer>(kind).filter((each) => !ids.has(each.id));
 }

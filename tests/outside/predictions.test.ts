@@ -37,9 +37,19 @@ function coupleOf({ couple, E }: HalfCell): Couple {
   return { ...tables.couple(IDS[couple]!), printed: parseDecimal(E.toFixed(2)) };
 }
 
-const isOurs = ({ given }: WorkedCase) => [given.cathode, given.anode].every((half) => half && half.couple in IDS);
+interface Pair {
+  readonly cathode: HalfCell;
+  readonly anode: HalfCell;
+  readonly reaction: string;
+}
+interface Verdict {
+  readonly E_cell_V: number;
+  readonly spontaneous: boolean;
+}
+/** Some cases give other things than two half-cells. */
+const isOurs = ({ given }: WorkedCase<Partial<Pair>>) => [given.cathode, given.anode].every((half) => half && half.couple in IDS);
 /** OpenStax Chemistry 2e, chapter 17; each case names its place. */
-const cases = [...casesOf('feasibility'), ...casesOf('cell-emf')].filter(isOurs);
+const cases = [...casesOf<Pair, Verdict>('feasibility'), ...casesOf<Pair, Verdict>('cell-emf')].filter(isOurs);
 
 describe('predictions from two published potentials', () => {
   it.each(cases)('$id: $source', ({ given, answer }) => {
