@@ -1,6 +1,7 @@
 import type { Medium } from '../chemistry/couple.ts';
 import type { SpeciesKey } from '../chemistry/formula.ts';
 import { keyOf } from '../chemistry/write-formula.ts';
+import { bansOn } from '../potentials/bans-on.ts';
 import type { Tables } from '../potentials/tables.ts';
 
 /** Ions that a class makes as it goes, so that no bottle of a salt holds them: vanadium(V) in acid, vanadium(II). Common practice. */
@@ -51,13 +52,5 @@ export function mayMeet(one: SpeciesKey, other: SpeciesKey, tables: Tables, medi
 
 /** True when a ban on reagents or on procedures stands against what is present together in a medium. */
 export function isBanned(present: readonly SpeciesKey[], tables: Tables, medium: Medium): boolean {
-  const holds = (listed: readonly SpeciesKey[]) => listed.some((key) => key === '*' || present.includes(key));
-  return tables.bans.some(
-    ({ first, second, media, where, unless }) =>
-      where !== 'salt bridge' &&
-      (media === undefined || media.includes(medium)) &&
-      holds(first) &&
-      holds(second) &&
-      !unless.some((key) => present.includes(key)),
-  );
+  return bansOn(present, tables.bans, medium).length > 0;
 }
