@@ -9,12 +9,22 @@ import { auditPoints } from './points/marking-points.ts';
 import { auditOptions } from './points/options.ts';
 import { auditPrintedEquations } from './points/printed-equations.ts';
 import { auditRows } from './points/rows.ts';
+import { auditSpecies } from './points/species-named.ts';
 import { auditHazards, auditReveals, auditTotals } from './points/totals.ts';
 import { auditExampleLines, auditWorking } from './points/working.ts';
 import { type ReadMarkScheme, readMarkScheme } from './reading/scheme.ts';
 import { type ReadQuestion, readSheet } from './reading/sheet.ts';
 
-const CHECKS = [auditPrintedEquations, auditAnswers, auditPoints, auditWorking, auditRows, auditOptions, auditLeaks];
+const CHECKS = [
+  auditSpecies,
+  auditPrintedEquations,
+  auditAnswers,
+  auditPoints,
+  auditWorking,
+  auditRows,
+  auditOptions,
+  auditLeaks,
+];
 
 /** Audits one paper from its two documents alone. */
 export function auditPaper({ sheet, scheme }: PaperDocuments, ledger = new Ledger()): Ledger {

@@ -33,8 +33,28 @@ describe('the audit', () => {
         readMarkScheme(paperOf('stepwise-reduction', code, level).scheme).blocks.flatMap((block) => block.rows),
       );
       const stopped = rows.filter(({ slips, wroteText }) => slips.includes('LD-STOPS-EARLY') && /\+\d\.\d\d V/.test(wroteText));
+      expect(stopped).not.toEqual([]);
       for (const { wroteText } of stopped) expect(wroteText).not.toMatch(/negative/);
       for (const level of levels) expect(auditPaper(paperOf('stepwise-reduction', code, level)).findings).toEqual([]);
     },
   );
+
+  // 0.0115 mol dm⁻³ × 26.90 cm³: 3.094 × 10⁻⁴ mol to four figures, × 5/2 is 7.74 × 10⁻⁴ mol to three, in 25.0 cm³ 0.0310, not 0.0309 mol dm⁻³.
+  it.each([
+    ['N9091MM6', 'core'],
+    ['206RD2JJ', 'core'],
+  ] as const)('accepts what rounding to three, four or five figures on the way gives (%s)', (code, level) => {
+    const documents = paperOf('titration-concentration', code, level);
+    const answers = readMarkScheme(documents.scheme).blocks.flatMap((block) => block.answers);
+    expect(answers.filter((tokens) => tokens.filter(({ kind }) => kind === 'number').length === 3)).not.toEqual([]);
+    expect(auditPaper(documents).findings).toEqual([]);
+  });
+
+  it('writes a product that both half-equations give as one term, where nothing was cancelled', () => {
+    const documents = paperOf('combine-halves', 'FN3AREZG', 'stretch');
+    const rows = readMarkScheme(documents.scheme).blocks.flatMap((block) => block.rows);
+    const left = rows.filter(({ slips }) => slips.includes('HE-H-NOT-CANCELLED'));
+    expect(left.map(({ wroteText }) => wroteText)).toEqual(['VO2^+ + 2 H^+ + V^3+ + H2O -> 2 VO^2+ + H2O + 2 H^+']);
+    expect(auditPaper(documents).findings).toEqual([]);
+  });
 });

@@ -10,12 +10,17 @@ export function accountSlips(at: string, key: string, element: string): Slip[] {
   const { charge, others, atoms } = account;
   const sum = sumOf(account);
   const right = Fraction.of(charge - sum, atoms);
-  const slip = (id: string, value: Fraction): Slip => ({ id, at, about: key, work: () => ({ kind: 'number', value, unit: '' }) });
+  const slip = (id: string, value: Fraction, ...figures: string[]): Slip => ({
+    id,
+    at,
+    tells: [`species ${key}`, ...figures],
+    work: () => ({ kind: 'number', value, unit: '' }),
+  });
   const once = others.reduce((total, { each }) => total + each, 0);
   return [
     slip('ON-COMPLEX-CHARGE', Fraction.of(charge)),
     slip('ON-ION-CHARGE', Fraction.of(charge)),
-    slip('ON-PEROXIDE-STATE', withPlainOxygen(account, element)),
+    slip('ON-PEROXIDE-STATE', withPlainOxygen(account, element), 'number \u22122'),
     slip('ON-SUM-ZERO', Fraction.of(-sum, atoms)),
     slip('ON-NOT-PER-ATOM', right.multiply(Fraction.of(atoms))),
     slip('ON-ROUND-FRACTION', awayFromZero(right)),

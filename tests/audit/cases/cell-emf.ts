@@ -29,7 +29,7 @@ export const cellEmf: CaseReader = ({ question }) => {
       },
     },
     printed: figuresIn(question),
-    faults: faultsOf(question, joined),
+    faults: faultsOf(question),
   };
 };
 
@@ -114,9 +114,10 @@ function slipsOf(joined: Joined, negative: Couple, positive: Couple): Slip[] {
 }
 
 /** What stands in each half-cell is what its half-equation has dissolved. */
-function faultsOf({ tables }: ReadQuestion, joined: Joined): Case['faults'] {
+function faultsOf(question: ReadQuestion): Case['faults'] {
+  const { tables } = question;
   const contents = tables.flatMap(({ rows }) => rows).filter((cells) => cells.length > 2);
-  return joined.flatMap((couple) => {
+  return couplesIn(question).flatMap((couple) => {
     const cells = contents.find(([first]) => first?.[0]?.kind === 'words' && first[0].text.trim() === couple.label) ?? [];
     const told = (cells[1] ?? []).flatMap((token) => (token.kind === 'species' ? [token.species.key] : []));
     const dissolved = [...couple.half.species.values()].filter(({ state }) => state === 'aq').map(({ key }) => key);

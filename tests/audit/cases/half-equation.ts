@@ -10,11 +10,11 @@ import { ELEMENT_NAMES, elementMark } from './elements.ts';
 import { atomsIn, type Half, halfOf, type MakeUp, type Medium, oxideElectrons, writtenHalf } from './half.ts';
 
 /** Half-equations from their two species: the partner's first, then the main one with its electrons, then who oxidises. */
-export const halfEquation: CaseReader = ({ question }) => {
+export const halfEquation: CaseReader = ({ question, level }) => {
   const { main, partner } = halvesIn(question);
   return {
     nodes: [...(partner ? partnerNodes(partner) : []), ...mainNodes(main), ...(partner ? agentNodes(main, partner) : [])],
-    slips: [...mainSlips(main), ...(partner ? partnerSlips(main, partner) : [])],
+    slips: [...mainSlips(main, level), ...(partner ? partnerSlips(main, partner) : [])],
     points: pointsOf(main, partner),
     vocabulary: { labels: ELEMENT_NAMES, numbers: true, words: { left: /on the left/, right: /on the right/ } },
     printed: [main.change.before, main.change.after, atomsIn(main)].map(String),
@@ -101,7 +101,7 @@ function agentNodes(main: Half, partner: Half): Node[] {
   ];
 }
 
-function mainSlips(main: Half): Slip[] {
+function mainSlips(main: Half, level: string): Slip[] {
   const { subject, product, medium } = main;
   const charges = chargeOf(subject).subtract(chargeOf(product)).size();
   const electrons = (id: string, work: (answers: Answers) => Fraction): Slip => ({
@@ -116,11 +116,12 @@ function mainSlips(main: Half): Slip[] {
   });
   return [
     placed('HE-ELECTRON-SIDE', 'wrong side'),
-    placed('HE-ELECTRONS-MISSING', 'none'),
+    // At stretch their number is not asked for before, and what is not written shows no count.
+    level === 'core' ? placed('HE-ELECTRONS-MISSING', 'none') : electrons('HE-ELECTRONS-MISSING', () => Fraction.zero),
     electrons('RX-ION-CHARGE-CHANGE', () => charges),
     electrons('HE-ELECTRONS-PER-ATOM', (answers) => valueAt(answers, 'change')),
     electrons('RX-OXIDE-TRANSFER', () => oxideElectrons(main)),
-    { id: 'ON-PEROXIDE', at: 'change', work: () => plain(Fraction.of(2)) },
+    { id: 'ON-PEROXIDE', at: 'change', tells: ['number \u22122'], work: () => plain(Fraction.of(2)) },
     ...makeUpSlips('makeup', medium),
   ];
 }

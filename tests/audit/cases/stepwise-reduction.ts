@@ -146,7 +146,7 @@ function slipsOf(ladder: Ladder): Slip[] {
   return [
     ...potentialSlips('emf-1', gains, gives),
     ...equationSlips('equation', () => ({ reduced, oxidised })),
-    { id: 'LD-STOPS-EARLY', at: 'final', work: () => ({ kind: 'species', key: first.to }) },
+    { id: 'LD-STOPS-EARLY', at: 'final', tells: [`species ${first.to}`], work: () => ({ kind: 'species', key: first.to }) },
     { id: 'LD-GOES-TOO-FAR', at: 'final', work: () => ({ kind: 'species', key: next.to }) },
     {
       id: 'LD-COLOURS-SWAPPED',
@@ -184,7 +184,8 @@ function pointsOf(ladder: Ladder, level: string): Record<string, PointRule> {
   );
   const shared = {
     ignore: isMixed ? [['colour green', 'colour yellow', 'colour blue']] : [],
-    families: all.flatMap((key) => coloursOf(key) ?? []),
+    not: [['colour colourless']],
+    families: all.map((key) => coloursOf(key) ?? []),
   };
   const verb = `word not ${isReduction ? 'reduce' : 'oxidise'}`;
   return {

@@ -107,7 +107,12 @@ function slipsOf(titration: Titration): Slip[] {
   const strength = (value: Fraction): Answer => ({ kind: 'number', value, unit: units.concentration });
   const isPipetted = titration.foundVolume === titration.portion;
   return [
-    { id: 'TI-RATIO-ONE', at: 'ratio', work: () => ({ kind: 'ratio', left: Fraction.one, right: Fraction.one }) },
+    {
+      id: 'TI-RATIO-ONE',
+      at: 'ratio',
+      tells: ['ratio 1 : 1'],
+      work: () => ({ kind: 'ratio', left: Fraction.one, right: Fraction.one }),
+    },
     {
       id: 'TI-RATIO-INVERTED',
       at: 'ratio',
@@ -121,6 +126,7 @@ function slipsOf(titration: Titration): Slip[] {
     {
       id: 'TI-CM3-AS-DM3',
       at: 'amount',
+      tells: [`unit ${units.volume}`, 'number 1000'],
       work: () => ({ kind: 'number', value: concentration.multiply(knownVolume), unit: 'mol' }),
     },
     ...equationSlips('equation', () => ({ reduced: oxidant.half, oxidised: reductant.half })),
@@ -186,7 +192,8 @@ function pointsOf(titration: Titration): Record<string, PointRule> {
       ? {
           'end:statement': {
             earns: [`colour ${end.before.join('|')}`, `colour ${end.after.join('|')}`],
-            families: [...end.before, ...end.after],
+            families: [end.before, end.after],
+            not: [['colour colourless']],
           },
         }
       : {}),

@@ -31,7 +31,7 @@ export interface Titration {
   readonly oxidant: Half;
   readonly reductant: Half;
   readonly titrant: { readonly reacts: string; readonly product: string };
-  readonly units: { readonly concentration: string; readonly litre: string };
+  readonly units: { readonly concentration: string; readonly volume: string; readonly litre: string };
   readonly end: EndPoint | undefined;
 }
 
@@ -53,7 +53,11 @@ export function titrationIn(question: ReadQuestion): Titration {
     oxidant,
     reductant,
     titrant: { reacts: titrantKey, product },
-    units: { concentration: readings.concentrationUnit, litre: readings.volumeUnit === 'mL' ? 'L' : 'dm^3' },
+    units: {
+      concentration: readings.concentrationUnit,
+      volume: readings.volumeUnit,
+      litre: readings.volumeUnit === 'mL' ? 'L' : 'dm^3',
+    },
     end: endPointOf(titrantKey, analyteKey, question.stemText),
   };
 }

@@ -21,8 +21,8 @@ export interface Node {
 export interface Slip {
   readonly id: string;
   readonly at: string;
-  /** the species that the words of its row begin with, where a part asks about several */
-  readonly about?: string;
+  /** figures and species that the words of its row must hold: `species MnO4^-` where a part asks about several */
+  readonly tells?: readonly string[];
   work(answers: Answers): Answer;
 }
 
@@ -35,8 +35,8 @@ export interface PointRule {
   readonly also?: readonly (readonly string[])[];
   readonly not?: readonly (readonly string[])[];
   readonly ignore?: readonly (readonly string[])[];
-  /** colours of which others of the same family may stand among what is also right */
-  readonly families?: readonly string[];
+  /** colours of each thing that is seen: others of their families may stand among what is also right */
+  readonly families?: readonly (readonly string[])[];
   /** a species whose name stands among what is also right */
   readonly named?: string;
 }

@@ -1,4 +1,4 @@
-import { sameFamily } from '../chemistry/colours.ts';
+import { COLOUR_WORDS, sameFamily } from '../chemistry/colours.ts';
 import { isNameOf } from '../chemistry/names.ts';
 import type { PointRule } from '../engine/case.ts';
 import type { Outcome } from '../engine/ledger.ts';
@@ -52,11 +52,20 @@ function listProblem(
   return wrong && `${list}: ${wrong}`;
 }
 
-/** Colours that are also right must be of a family with one that is right. */
-function strangeColours({ also }: ReadPoint, families: readonly string[]): string | undefined {
-  const found = also.flatMap((run) => marksIn(run, { colours: true })).map((mark) => mark.replace(/^colour /, ''));
-  const strange = found.filter((colour) => !families.some((right) => sameFamily(colour, right)));
-  return strange.length > 0 ? `also: ${strange.join(', ')} for ${families.join(', ')}` : undefined;
+/** Colours that are also right must be of a family with one that is right; in `blue: sky blue` of the thing that is blue. */
+function strangeColours({ also }: ReadPoint, families: readonly (readonly string[])[]): string | undefined {
+  const clauses = also.flatMap((run) =>
+    plainWords(run)
+      .replace(/^accepted words: /, '')
+      .split('; '),
+  );
+  const strange = clauses.flatMap((clause) => {
+    const [head = '', list] = clause.split(': ');
+    const right = (list === undefined ? families : families.filter((words) => words.includes(head))).flat();
+    const found = [...(list ?? clause).matchAll(COLOUR_WORDS)].map(([colour]) => colour.toLowerCase());
+    return right.length === 0 ? [clause] : found.filter((colour) => !right.some((each) => sameFamily(colour, each)));
+  });
+  return strange.length > 0 ? `also: ${strange.join(', ')} for ${families.flat().join(', ')}` : undefined;
 }
 
 const plainWords = (run: readonly Token[]): string => run.map((token) => (token.kind === 'words' ? token.text : '')).join('');

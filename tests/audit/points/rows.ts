@@ -48,8 +48,11 @@ function auditRow(audited: Audited, block: ReadScheme, row: ReadRow, all: readon
   const carriedFrom = /carried (?:on )?from part ([a-z])/.exec(row.happened)?.[1];
   const from = carriedFrom ?? block.letter;
   const [id = ''] = row.slips;
-  const isAbout = ({ about }: Slip) => carriedFrom !== undefined || about === undefined || row.happened.startsWith(`${about}:`);
-  const candidates = all.filter(({ slip, from: part }) => slip.id === id && part === from && isAbout(slip));
+  const told = marksIn(row.told, { numbers: true });
+  const named = all.filter(({ slip, from: part }) => slip.id === id && part === from);
+  // Several slips of one kind in one part are told apart by the species that the words name.
+  const telling = named.filter(({ slip }) => carriedFrom !== undefined || difference(slip.tells ?? [], told) === undefined);
+  const candidates = telling.length > 0 ? telling : named;
   if (candidates.length === 0) {
     ledger.note(place, 'figure of a row', { unreached: `no arithmetic known for ${id} in this question` });
     ledger.note(place, 'marks of a row', { unreached: `no arithmetic known for ${id} in this question` });
@@ -62,6 +65,7 @@ function auditRow(audited: Audited, block: ReadScheme, row: ReadRow, all: readon
   ledger.noteAll(place, 'figure of a row', [
     ...(fitting ? [] : [`${id}: ${difference(seen?.marks ?? [], found)}`]),
     ...(carriedFrom === undefined && !saysSlip(id, row.happened) ? [`${id} is told as "${row.happened}"`] : []),
+    ...(telling.length > 0 ? [] : [`${id} is told with ${told.join(' ') || 'nothing'}: "${row.happened}"`]),
     ...aliasProblems(row, one, all),
     ...acceptedAfterAll(audited, one),
   ]);

@@ -36,6 +36,7 @@ export function auditTotals(ledger: Ledger, place: Place, sheet: ReadSheet, sche
   for (const question of sheet.questions) questionTotals(question, scheme, is);
   for (const { label, marks, points: own } of scheme.blocks) is(`scheme ${label}`, String(marks), String(own.length));
   const labels = sheet.questions.flatMap(({ number, parts }) => parts.map(({ letter }) => `${number}${letter}`));
+  is('headings of the scheme', scheme.headings.join(' '), sheet.questions.map(({ number }) => number).join(' '));
   is('parts of the scheme', scheme.blocks.map(({ label }) => label).join(' '), labels.join(' '));
 }
 
@@ -46,8 +47,11 @@ function questionTotals(
 ): void {
   is(`question ${number}`, String(marks), String(parts.reduce((sum, part) => sum + part.marks, 0)));
   is(`code of question ${number}`, scheme.codes.get(number)?.code, code);
-  for (const { letter, marks: own } of parts)
+  for (const { letter, marks: own, spaceMarks } of parts) {
     is(`part ${number}${letter}`, String(own), String(earnable(scheme, number, letter)));
+    const whole = scheme.blocks.find((block) => block.question === number && block.letter === letter)?.points.length;
+    if (spaceMarks !== undefined) is(`working box of ${number}${letter}`, String(spaceMarks), String(whole));
+  }
 }
 
 /** Time for a number of marks: 1.2 minutes each and a quarter more, both in whole minutes, rounded up. */

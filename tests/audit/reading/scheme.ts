@@ -22,6 +22,7 @@ export interface ReadRow {
   readonly wrote: readonly Token[];
   readonly wroteText: string;
   readonly happened: string;
+  readonly told: readonly Token[];
   readonly earns: string;
 }
 
@@ -48,6 +49,8 @@ export interface ReadMarkScheme {
   readonly hazards: readonly string[];
   readonly support: string;
   readonly level: string;
+  /** numbers of the questions as their headings say */
+  readonly headings: readonly number[];
   /** family and code of each question, by its number */
   readonly codes: ReadonlyMap<number, { readonly family: string; readonly code: string }>;
 }
@@ -67,6 +70,10 @@ export function readMarkScheme({ blocks }: PlainDocument): ReadMarkScheme {
         ? block.items.map((item) => item.map((each) => ('content' in each ? runText(each.content) : '')).join(' '))
         : [],
     ),
+    headings: blocks.flatMap((block) => {
+      const number = block.kind === 'heading' ? /^Question (\d+)\b/.exec(runText(block.content))?.[1] : undefined;
+      return number === undefined ? [] : [Number(number)];
+    }),
     support: /\bsupport (\S+)/.exec(small)?.[1] ?? '',
     level: /\blevel (\S+)/.exec(small)?.[1] ?? '',
     codes: new Map(
@@ -114,6 +121,7 @@ function readRow({ slips, wrote, happened, earns }: PlainSeen): ReadRow {
     wrote: tokensOf(wrote),
     wroteText: runText(wrote),
     happened: runText(happened),
+    told: tokensOf(happened),
     earns: runText(earns),
   };
 }

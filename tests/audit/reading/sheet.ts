@@ -20,6 +20,8 @@ export interface ReadPart {
   readonly options: readonly { readonly letter: string; readonly content: readonly Token[] }[];
   /** unit that stands on the answer line, when it is a figure that is asked */
   readonly unit: string | undefined;
+  /** marks that a working box is made for */
+  readonly spaceMarks: number | undefined;
   /** everything in the answer space that can be read */
   readonly space: readonly Token[];
 }
@@ -117,6 +119,7 @@ function readPart({ letter, marks, blocks }: PlainQuestion['parts'][number]): Re
         : [],
     ),
     unit: space?.kind === 'working' ? space.unit : undefined,
+    spaceMarks: space?.kind === 'working' ? space.marks : undefined,
     space: space ? tokensOf(inSpace(space)) : [],
   };
 }
