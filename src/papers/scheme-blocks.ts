@@ -25,7 +25,7 @@ export function schemeBlocks(question: Question, number: number, words: Words, o
     roles: part.answers,
     points: part.points.map((point) => schemePoint(point, completed)),
     worked: workedOf(question, part, values),
-    seen: rows.flatMap((row) => seenIn(question, part, row, words)),
+    seen: merged(rows.flatMap((row) => seenIn(question, part, row, words))),
   }));
 }
 
@@ -60,6 +60,17 @@ function schemePoint({ id, accept, refuse, ignore, carries }: Point, completed: 
 function workedOf(question: Question, part: Part, values: Values): Block[] {
   const lines = question.steps.flatMap((step) => (step.part === part.id && step.line ? [step.line(values)] : []));
   return lines.length === 0 ? [] : [{ kind: 'working', lines }];
+}
+
+/** Lines that read alike are one: two slips of an earlier part may end in the same sentence here. */
+function merged(lines: readonly SchemeSeen[]): SchemeSeen[] {
+  const found = new Map<string, SchemeSeen>();
+  for (const line of lines) {
+    const key = JSON.stringify([line.wrote, line.happened, line.earns]);
+    const same = found.get(key);
+    found.set(key, same ? { ...same, slips: [...(same.slips ?? []), ...(line.slips ?? [])] } : line);
+  }
+  return [...found.values()];
 }
 
 /** How a row looks in one part: what is seen there, where it came from, and what it earns. */
