@@ -28,7 +28,7 @@ function inTree(tree: Tree, where: string): Mutation[] {
       return value.flatMap((each) => (isTree(each) ? inTree(each, at) : Array.isArray(each) ? inList(each, at) : []));
     return isTree(value) && key !== 'formula' ? inTree(value, at) : [];
   });
-  return [...own, ...inner];
+  return [...own, ...inner].filter(({ from, to }) => from !== to);
 }
 
 const isTree = (value: unknown): value is Tree => typeof value === 'object' && value !== null && !Array.isArray(value);

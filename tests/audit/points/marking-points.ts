@@ -1,6 +1,6 @@
 import { COLOUR_WORDS, sameFamily } from '../chemistry/colours.ts';
 import { isNameOf } from '../chemistry/names.ts';
-import type { PointRule } from '../engine/case.ts';
+import type { Case, PointRule } from '../engine/case.ts';
 import type { Outcome } from '../engine/ledger.ts';
 import { difference, marksIn } from '../engine/marks.ts';
 import type { ReadPoint } from '../reading/scheme.ts';
@@ -21,6 +21,8 @@ export function auditPoints(audited: Audited): void {
 
 function outcomeOf({ asked, place }: Audited, point: ReadPoint): Outcome {
   const { nodes, vocabulary } = asked;
+  const needless = carriesNothing(point, asked, place.answering === 'choice');
+  if (needless) return { problem: `${point.role}: ${needless}` };
   // A choice is marked for the letter alone.
   const points: NonNullable<typeof asked.points> = place.answering === 'choice' ? {} : (asked.points ?? {});
   const rule = points[point.role];
@@ -50,6 +52,12 @@ function listProblem(
   const found = runs.flatMap((run) => marksIn(run, expected ? vocabulary : {})).filter((mark) => !mark.startsWith('unit '));
   const wrong = difference((expected ?? []).flat(), found);
   return wrong && `${list}: ${wrong}`;
+}
+
+/** A mark can only stand for right work on something wrong when its step goes on from an earlier one. */
+function carriesNothing({ carries, step }: ReadPoint, { nodes }: Case, isChoice: boolean): string | undefined {
+  const needs = nodes.find(({ id }) => id === step)?.needs ?? [];
+  return carries && (isChoice || needs.length === 0) ? 'carries on, though nothing comes before it' : undefined;
 }
 
 /** Colours that are also right must be of a family with one that is right; in `blue: sky blue` of the thing that is blue. */

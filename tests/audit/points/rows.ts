@@ -66,21 +66,29 @@ function auditRow(audited: Audited, block: ReadScheme, row: ReadRow, all: readon
     ...(fitting ? [] : [`${id}: ${difference(seen?.marks ?? [], found)}`]),
     ...(carriedFrom === undefined && !saysSlip(id, row.happened) ? [`${id} is told as "${row.happened}"`] : []),
     ...(telling.length > 0 ? [] : [`${id} is told with ${told.join(' ') || 'nothing'}: "${row.happened}"`]),
-    ...aliasProblems(row, one, all),
+    ...aliasProblems(row, one, all, carriedFrom === undefined ? undefined : block.letter),
     ...acceptedAfterAll(audited, one),
   ]);
   ledger.noteAll(place, 'marks of a row', marksProblems(audited, row, one, block, carriedFrom !== undefined));
 }
 
-/** Aliases are other ways to the same wrong figure. */
-function aliasProblems({ slips }: ReadRow, { slip, seen }: Followed, all: readonly Followed[]): string[] {
-  const told = (each: Followed) => [...each.seen].map(([part, { marks }]) => `${part}: ${marks.join(' ')}`).join('; ');
+/**
+ * Aliases are other ways to the same wrong figure: wherever they are made, in every part; where they are carried on, in this one.
+ * @param letter of the part that a row is carried on to
+ */
+function aliasProblems({ slips }: ReadRow, one: Followed, all: readonly Followed[], letter: string | undefined): string[] {
+  const told = ({ seen }: Followed) =>
+    [...seen].flatMap(([part, { marks, earned }]) =>
+      letter === undefined || part === letter ? [`${part}: ${marks.join(' ')} ${earned}`] : [],
+    );
   return slips.slice(1).flatMap((alias) => {
-    const twins = all.filter((each) => each.slip.id === alias && each.slip.at === slip.at);
-    if (twins.length === 0) return [`no arithmetic known for ${alias}, an alias of ${slip.id}`];
-    return twins.some((twin) => told(twin) === told({ seen } as Followed))
+    const twins = all.filter(
+      (each) => each.slip.id === alias && (letter === undefined ? each.slip.at === one.slip.at : each.from === one.from),
+    );
+    if (twins.length === 0) return [`no arithmetic known for ${alias}, an alias of ${one.slip.id}`];
+    return twins.some((twin) => told(twin).join('; ') === told(one).join('; '))
       ? []
-      : [`${alias} does not give what ${slip.id} gives`];
+      : [`${alias} does not give what ${one.slip.id} gives`];
   });
 }
 
@@ -116,7 +124,7 @@ function marksProblems(audited: Audited, row: ReadRow, one: Followed, block: Rea
 }
 
 const tells = ({ rows }: ReadScheme, row: ReadRow, from: string): boolean =>
-  rows.some(({ slips, happened }) => slips[0] === row.slips[0] && happened.includes(`from part ${from}`));
+  rows.some(({ slips, happened }) => slips.includes(row.slips[0] ?? '') && happened.includes(`from part ${from}`));
 
 /** Two rows of one part that look alike to a marker, come from the same part and earn differently cannot both be followed. */
 function lookAlikes(audited: Audited, block: ReadScheme): void {

@@ -1,4 +1,6 @@
 import { shown } from '../engine/chain.ts';
+import { difference, marksIn } from '../engine/marks.ts';
+import type { ReadPart } from '../reading/sheet.ts';
 import { everyToken } from '../reading/tokens.ts';
 import { type Audited, at } from './place.ts';
 
@@ -20,11 +22,35 @@ export function auditSpecies(audited: Audited): void {
   const known = new Set([...SOLVENT, ...equations, ...marks.flatMap(speciesIn)]);
   const spoken = [...question.stem.flat(), ...question.parts.flatMap(({ prose, space }) => [...prose.flat(), ...space])];
   const strange = everyToken(spoken, 'species').filter(({ species }) => !known.has(species.key));
-  ledger.noteAll(
-    at(audited, String(question.number)),
-    'species spoken of',
-    strange.map(({ species }) => `${species.key} stands in no equation, answer or point of the question`),
-  );
+  ledger.noteAll(at(audited, String(question.number)), 'species spoken of', [
+    ...strange.map(({ species }) => `${species.key} stands in no equation, answer or point of the question`),
+    ...question.parts.flatMap((part, index) => answerLine(audited, part, index)),
+    ...strayInPrompt(audited),
+  ]);
+}
+
+/** What stands before the answer line is what the working has before its equals sign, `n(Fe²⁺)`, and the prompt speaks of the same. */
+function answerLine({ blocks, asked, right }: Audited, { space, prose }: ReadPart, index: number): string[] {
+  const node = asked.nodes.find(({ id }) => id === blocks[index]?.roles[0]);
+  const prompt = everyToken(prose[0] ?? [], 'species').map(({ species }) => species.key);
+  const answer = node && right.get(node.id);
+  if (answer?.kind === 'equation') {
+    const own = new Set([...answer.sides.left.keys(), ...answer.sides.right.keys()]);
+    return prompt.filter((key) => !own.has(key)).map((key) => `the prompt speaks of ${key}, which is not in the answer`);
+  }
+  const expected = node?.left?.filter((mark) => mark.startsWith('species ')) ?? [];
+  const symbols = space.filter(({ kind }) => kind === 'symbol');
+  const wrong = symbols.length > 0 ? difference(expected, marksIn(symbols)) : undefined;
+  const missing = prompt.length > 0 ? expected.filter((mark) => !prompt.includes(mark.slice('species '.length))) : [];
+  return [...(wrong ? [`the answer line: ${wrong}`] : []), ...missing.map((mark) => `the prompt does not speak of ${mark}`)];
+}
+
+/** A choice asks about species that its stem has brought in. */
+function strayInPrompt({ question }: Audited): string[] {
+  const brought = new Set(everyToken(question.stem.flat(), 'species').map(({ species }) => species.key));
+  const asked = question.parts.flatMap(({ options, prose }) => (options.length > 0 ? everyToken(prose.flat(), 'species') : []));
+  const stray = brought.size === 0 ? [] : asked.filter(({ species }) => !brought.has(species.key));
+  return stray.map(({ species }) => `the prompt asks about ${species.key}, which the stem does not bring in`);
 }
 
 /** `species V^2+`, or every species of `equation 1 Zn + …`. */

@@ -74,8 +74,9 @@ export function lineProblems(
   ];
 }
 
-/** A fraction is printed exactly. */
-const atPlaces = (value: Fraction, places: number): Fraction => (Number.isFinite(places) ? toPlaces(value, places) : value);
+/** Fractions and whole numbers are exact; only decimals are rounded. */
+const atPlaces = (value: Fraction, places: number): Fraction =>
+  Number.isFinite(places) && places > 0 ? toPlaces(value, places) : value;
 
 /** A line without arithmetic: an answer printed for the pupil. */
 function saidProblems(
