@@ -8,20 +8,45 @@ import { drawsFrom } from '../random/draws.ts';
  */
 export function placeKeys(questions: readonly Question[], seed: string): Question[] {
   const draws = drawsFrom(JSON.stringify(['keys', seed]));
+  const possible = questions.map(({ parts: [part] }) => (part?.choice ? keyPlaces(part) : []));
+  const open = possible.filter((each) => each.length > 0);
+  const tries = Array.from({ length: STARTS }, () =>
+    improved(
+      open.map((each) => draws.pick(each)),
+      open,
+    ),
+  );
+  const best = tries.reduce((one, other) => (cost(other) < cost(one) ? other : one));
+  const places = [...best];
+  return questions.map((question, at) => (possible[at]!.length > 0 ? withKeyAt(question, places.shift()!) : question));
+}
+
+/** Random first placings, the best of which is kept after it was improved. */
+const STARTS = 12;
+
+/** Changes one place after another for as long as that makes the spread better. */
+function improved(first: readonly number[], open: readonly (readonly number[])[]): number[] {
+  let places = [...first];
+  for (let isBetter = true; isBetter; ) {
+    isBetter = false;
+    for (const [at, possible] of open.entries()) {
+      for (const place of possible) {
+        const other = places.with(at, place);
+        if (cost(other) >= cost(places)) continue;
+        places = other;
+        isBetter = true;
+      }
+    }
+  }
+  return places;
+}
+
+/** Three of a kind running weigh more than any uneven spread. */
+function cost(places: readonly number[]): number {
+  const runs = places.filter((place, at) => place === places[at + 1] && place === places[at + 2]).length;
   const used = new Map<number, number>();
-  const run: number[] = [];
-  return questions.map((question) => {
-    const [part] = question.parts;
-    if (!part?.choice) return question;
-    const possible = keyPlaces(part);
-    const fresh = possible.filter((place) => !(run.length >= 2 && run.slice(-2).every((last) => last === place)));
-    const open = fresh.length > 0 ? fresh : possible;
-    const least = Math.min(...open.map((place) => used.get(place) ?? 0));
-    const place = draws.pick(open.filter((each) => (used.get(each) ?? 0) === least));
-    used.set(place, (used.get(place) ?? 0) + 1);
-    run.push(place);
-    return withKeyAt(question, place);
-  });
+  for (const place of places) used.set(place, (used.get(place) ?? 0) + 1);
+  return runs * 10_000 + [...used.values()].reduce((sum, times) => sum + times * times, 0);
 }
 
 /** A choice question with its key at a place. */

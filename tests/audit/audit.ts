@@ -4,6 +4,7 @@ import { worked, workedAsPrinted } from './engine/chain.ts';
 import { Ledger, type Place } from './engine/ledger.ts';
 import type { PaperDocuments } from './plain.ts';
 import { auditAnswers } from './points/answers.ts';
+import { auditCueing, auditKeys } from './points/cueing.ts';
 import { auditLeaks } from './points/leaks.ts';
 import { auditPoints } from './points/marking-points.ts';
 import { auditOptions } from './points/options.ts';
@@ -26,13 +27,18 @@ const CHECKS = [
   auditLeaks,
 ];
 
-/** Audits one paper from its two documents alone. */
-export function auditPaper({ sheet, scheme }: PaperDocuments, ledger = new Ledger()): Ledger {
+/**
+ * Audits one paper from its two documents alone.
+ * @param isChosen the program chose the questions to stand together: then none may answer another
+ */
+export function auditPaper({ sheet, scheme }: PaperDocuments, ledger = new Ledger(), isChosen = false): Ledger {
   const [read, marks] = [readSheet(sheet), readMarkScheme(scheme)];
   const place: Place = { family: 'paper', answering: 'paper', code: read.questions[0]?.code ?? '', label: '' };
   auditTotals(ledger, place, read, marks);
   auditReveals(ledger, place, marks);
   auditHazards(ledger, place, read, marks);
+  if (isChosen) auditCueing(ledger, place, read, marks);
+  if (isChosen) auditKeys(ledger, place, marks);
   for (const question of read.questions) auditQuestion(ledger, question, marks);
   for (const { before, question } of read.examples) auditExample(ledger, place, question, marks, before);
   return ledger;

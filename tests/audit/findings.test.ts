@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { inProject } from '../support/data.ts';
 import { auditPaper } from './audit.ts';
+import { Ledger } from './engine/ledger.ts';
 import { kitchenIn } from './make/kitchen.ts';
-import { type PaperAsk, paperDocuments } from './make/papers.ts';
+import { chosenDocuments, type PaperAsk, paperDocuments } from './make/papers.ts';
 import { readMarkScheme } from './reading/scheme.ts';
 
 const kitchen = kitchenIn(inProject('.'));
@@ -57,4 +58,11 @@ describe('the audit', () => {
     expect(left.map(({ wroteText }) => wroteText)).toEqual(['VO2^+ + 2 H^+ + V^3+ + H2O -> 2 VO^2+ + H2O + 2 H^+']);
     expect(auditPaper(documents).findings).toEqual([]);
   });
+
+  it.each([0, 2, 5, 26, 27, 33, 100, 147])(
+    'lets no question of a chosen paper answer another, and no letter be right three times running (%i)',
+    (paper) => {
+      expect(auditPaper(chosenDocuments(paper, kitchen), new Ledger(), true).findings).toEqual([]);
+    },
+  );
 });

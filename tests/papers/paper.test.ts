@@ -9,6 +9,7 @@ import { questionSheet } from '../../src/papers/question-sheet.ts';
 import { readRecord } from '../../src/papers/read-record.ts';
 import { recordOf } from '../../src/papers/record-of.ts';
 import type { SheetRequest } from '../../src/papers/request.ts';
+import { keyPlaces } from '../../src/questions/choice.ts';
 import { itemMarks } from '../../src/questions/part-marks.ts';
 import { speciesIn } from '../../src/questions/species-in.ts';
 import { seeds, tables, wording } from '../support/data.ts';
@@ -87,9 +88,17 @@ describe('a paper', () => {
       families: ['cell-emf', 'titration-concentration'],
       length: { unit: 'questions', count: 15 },
     });
-    const places = questions.map(keyPlaceOf);
-    const counts = [0, 1, 2].map((place) => places.filter((each) => each === place).length);
-    expect(Math.max(...counts) - Math.min(...counts)).toBeLessThanOrEqual(3);
+    const places = questions.map((question) => keyPlaceOf(question)!);
+    const unevenness = (all: readonly number[]) =>
+      [0, 1, 2].reduce((sum, place) => sum + all.filter((each) => each === place).length ** 2, 0);
+    const runs = (all: readonly number[]) => all.filter((place, at) => place === all[at + 1] && place === all[at + 2]).length;
+    // Not every key can stand at every letter; no other letter of any one question would spread them better.
+    for (const [at, { parts }] of questions.entries()) {
+      for (const other of keyPlaces(parts[0]!)) {
+        const changed = places.with(at, other);
+        expect(runs(changed) > 0 || unevenness(changed) >= unevenness(places), `question ${at + 1} at ${other}`).toBe(true);
+      }
+    }
     const thrice = places.filter((place, at) => place === places[at + 1] && place === places[at + 2]);
     expect(thrice).toEqual([]);
   });

@@ -25,7 +25,7 @@ export function buildCell(drawn: CellDraw, tables: Tables, ask: Ask, words: Word
     identity: [drawn.first.id, drawn.second.id].sort().join(' | '),
     stem: stemOf(drawn, facts, tables, words),
     data: dataOf(facts),
-    gives: facts.cells.map(({ couple }) => `half:${couple.id}`),
+    gives: facts.printed.map(({ couple }) => `half:${couple.id}`),
     cautions: [],
     steps: [emf, ...cellSteps(facts, words, ask)],
     parts: cellParts(facts, words, ask),

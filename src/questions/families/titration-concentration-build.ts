@@ -46,7 +46,10 @@ export function buildTitration(drawn: TitrationDraw, tables: Tables, ask: Ask, w
     steps,
     slips,
     parts: titrationParts(titration, words),
-    gives: [`end:${key}`],
+    gives: [
+      `end:${key}`,
+      ...(ask.level === 'core' ? [sides.oxidant, sides.reductant].map(({ couple }) => `half:${couple.id}`) : []),
+    ],
     asks: [`eq:${key}`, `ratio:${key}`],
     cautions: drawn.cautions,
   };

@@ -1,5 +1,5 @@
 import { Fault } from '../../../src/exact/fault.ts';
-import { paperFrom } from '../../../src/papers/make-paper.ts';
+import { makePaper, paperFrom } from '../../../src/papers/make-paper.ts';
 import { markScheme } from '../../../src/papers/mark-scheme.ts';
 import { placeKeys } from '../../../src/papers/place-keys.ts';
 import { questionSheet } from '../../../src/papers/question-sheet.ts';
@@ -57,6 +57,14 @@ export function paperDocuments(ask: PaperAsk, kitchen: Kitchen): PaperDocuments 
   return plain({ sheet: questionSheet(paper, wording), scheme: markScheme(paper, tables, wording) });
 }
 
+/** A paper whose questions the program itself chooses to stand together. */
+export function chosenDocuments(paper: number, { tables, wording }: Kitchen): PaperDocuments {
+  const { seed, level, support, units } = askFor(paper);
+  const request = { ...requestOf({ seed, level, units }, support === 'worked' ? 'open' : support), choice: (paper % 3) / 2 };
+  const made = makePaper(request, tables, wording, 'audit');
+  return plain({ sheet: questionSheet(made, wording), scheme: markScheme(made, tables, wording) });
+}
+
 /** Ten questions of few families may leave no example that gives nothing away; then the paper goes without. */
 function paperUnder(support: Support, ask: PaperAsk, questions: readonly Question[], { tables, wording }: Kitchen) {
   const request = requestOf(ask, support);
@@ -68,7 +76,7 @@ function paperUnder(support: Support, ask: PaperAsk, questions: readonly Questio
   }
 }
 
-function requestOf({ seed, level, units }: PaperAsk, support: Support): SheetRequest {
+function requestOf({ seed, level, units }: Pick<PaperAsk, 'seed' | 'level' | 'units'>, support: Support): SheetRequest {
   return {
     seed,
     name: 'audit',
