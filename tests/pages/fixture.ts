@@ -1,6 +1,6 @@
 import type { Block, PartBlock } from '../../src/document/block.ts';
 import type { Document } from '../../src/document/document.ts';
-import { cellFigure } from './cell-figure.ts';
+import { BURETTE, CELL } from './fixture-figures.ts';
 import { say } from './say.ts';
 
 /** A realistic question sheet that uses every kind of block and answer space. The setting is invented. */
@@ -64,7 +64,7 @@ function cellQuestion(): Block {
         ['P', '{Zn^2+(aq) + 2e^- <=> Zn(s)}', '−0.76'],
         ['Q', '{Cr2O7^2-(aq) + 14H^+(aq) + 6e^- <=> 2Cr^3+(aq) + 7H2O(l)}', '+1.33'],
       ]),
-      { kind: 'figure', figure: cellFigure(), caption: say('The cell before the switch is closed') },
+      { kind: 'figure', figure: CELL, caption: say('The cell before the switch is closed') },
     ],
     parts: [
       part('a', 1, 'Calculate the standard cell potential, {E°cell}.', {
@@ -173,6 +173,7 @@ function titrationQuestion(): Block {
           },
         ],
       },
+      { kind: 'figure', figure: BURETTE, caption: say('The burette in the second titration') },
       { kind: 'display', content: say('{MnO4^- + 8H^+ + 5Fe^2+ -> Mn^2+ + 5Fe^3+ + 4H2O}') },
     ],
     parts: [

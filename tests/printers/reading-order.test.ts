@@ -36,7 +36,7 @@ describe('a sheet read aloud', () => {
       'Q',
       'C r 2 O 7, charge 2 minus, aqueous, plus 14 H, charge 1 plus, aqueous, plus 6 electrons, in equilibrium with 2 C r, charge 3 plus, aqueous, plus 7 H 2 O, liquid',
       '+1.33',
-      'Two beakers, P and Q, joined by a salt bridge; a plate in each is wired to a voltmeter.',
+      'Two half-cells, P at the left and Q at the right. A salt bridge joins the solutions; wires join the electrodes to a voltmeter. In P: zinc, in a solution of Z n, charge 2 plus. In Q: platinum, in a solution of C r 2 O 7, charge 2 minus; C r, charge 3 plus; H, charge 1 plus.',
       'The cell before the switch is closed',
       'a Calculate the standard cell potential, E standard cell.',
       '1 mark',

@@ -1,39 +1,55 @@
 import type { Block } from '../../../document/block.ts';
-import type { Figure, Primitive } from '../../../document/figure.ts';
-import { inlinePieces } from '../inline-pieces.ts';
-import type { Item } from '../item.ts';
-import { joinPieces, type Pen } from '../piece.ts';
+import { type Figure, LABEL_SIZE, type Primitive } from '../../../document/figure.ts';
+import type { Inline } from '../../../document/inline.ts';
+import { joined } from '../../../document/inlines.ts';
+import { INK, type Item, type PathItem, shift } from '../item.ts';
+import type { Pen } from '../piece.ts';
 import { inner, type Room, setText } from '../room.ts';
-import { type Slab, slab, stack } from '../slab.ts';
+import { keepTogether, type Slab, slab, stack } from '../slab.ts';
 import { addMark, addTag, type Mark } from '../tag.ts';
+import { type PlacedLine, placeLabels } from './figure-labels.ts';
 
-/** A drawing, centred, with its caption below; scaled down when it is wider than its room. */
+/** A drawing, centred, with its caption below; it grows with the print as far as its room allows. */
 export function layFigure({ figure, caption }: Extract<Block, { kind: 'figure' }>, room: Room): Slab[] {
-  const { step } = room.pen.measures;
-  const scale = Math.min(1, room.width / figure.width);
-  const x = room.x + (room.width - figure.width * scale) / 2;
+  const { step, size, floor } = room.pen.measures;
   const tag = addTag(room.tag, 'Figure', { alt: figure.alt });
-  const mark = addMark(tag);
-  const items = figure.draw.flatMap((primitive) => drawPrimitive(primitive, { figure, pen: room.pen, x, scale, mark }));
-  const drawing = slab(figure.height * scale, items);
-  if (!caption) return [{ ...drawing, above: step * 1.4 }];
-  const text = setText(caption, inner(room, { pen: { size: room.pen.measures.size.small } }), 'P', { align: 'middle' });
-  return [{ ...stack([drawing, ...text]), above: step * 1.4 }];
+  const pen = { ...room.pen, face: 'regular' as const, size: Math.max(floor, room.pen.size * LABEL_SHARE) };
+  const drawing = drawFigure(figure, { ...room, tag, pen }, addMark(tag));
+  const small = { ...room.pen, size: size.small };
+  const key = drawing.key.length === 0 ? [] : setText(keyText(drawing.key), inner(room, { pen: small, tag }), 'P');
+  const text = caption ? setText(caption, inner(room, { pen: small }), 'P', { align: 'middle' }) : [];
+  return [{ ...stack(keepTogether([drawing.slab, ...key, ...text], 0)), above: step * 1.4 }];
 }
 
-interface Place {
-  readonly figure: Figure;
-  readonly pen: Pen;
-  readonly x: number;
-  readonly scale: number;
-  readonly mark: Mark;
+/** Labels are a little smaller than the text around them. */
+const LABEL_SHARE = 0.9;
+
+/** A figure in a room, its labels of the size of the pen, everything under one mark. */
+export function drawFigure(figure: Figure, room: Room, mark: Mark): { slab: Slab; key: readonly (readonly Inline[])[] } {
+  const { pen, width } = room;
+  const { lines, scale, dx, key, above, height } = placeLabels(figure, { width, scale: Math.max(1, pen.size / LABEL_SIZE), pen });
+  const paths = figure.draw.flatMap((each) => (each.kind === 'path' ? [drawPath(each, room.x + dx, scale, mark)] : []));
+  const items = [...paths, ...lines.flatMap((each) => drawLine(each, room.x, pen, mark))];
+  return {
+    slab: slab(
+      height,
+      items.map((item) => shift(item, 0, above)),
+    ),
+    key,
+  };
+}
+
+/** `1 zinc; 2 salt bridge` */
+function keyText(key: readonly (readonly Inline[])[]): Inline[] {
+  return joined(
+    key.map((words, at) => [{ kind: 'text', text: `${at + 1}\u00a0`, weight: 'strong' } as const, ...words]),
+    '; ',
+  );
 }
 
 const FILL = { paper: 1, grey: 0.85, ink: 0 } as const;
 
-function drawPrimitive(primitive: Primitive, place: Place): Item[] {
-  if (primitive.kind === 'label') return drawLabel(primitive, place);
-  const { scale, x, mark } = place;
+function drawPath(primitive: Extract<Primitive, { kind: 'path' }>, x: number, scale: number, mark: Mark): PathItem {
   const path = primitive.path.map((part) => {
     if (part.to === 'close') return part;
     const end = { ...part, x: part.x * scale, y: part.y * scale };
@@ -41,30 +57,18 @@ function drawPrimitive(primitive: Primitive, place: Place): Item[] {
       ? { ...end, x1: part.x1 * scale, y1: part.y1 * scale, x2: part.x2 * scale, y2: part.y2 * scale }
       : end;
   });
-  const item: Item = { kind: 'path', x, y: 0, path, line: primitive.line, ink: 0.1, mark };
-  return [
-    { ...item, ...(primitive.fill ? { fill: FILL[primitive.fill] } : {}), ...(primitive.dash ? { dash: primitive.dash } : {}) },
-  ];
+  const item: PathItem = { kind: 'path', x, y: 0, path, line: primitive.line, ink: primitive.stroke ? INK.rule : 0.1, mark };
+  return {
+    ...item,
+    ...(primitive.fill ? { fill: FILL[primitive.fill] } : {}),
+    ...(primitive.dash ? { dash: primitive.dash } : {}),
+  };
 }
 
-/** Labels keep the text size whatever the scale; all of the figure is one thing to a reader, told by its alternative text. */
-function drawLabel(primitive: Extract<Primitive, { kind: 'label' }>, { pen, x, scale, mark }: Place): Item[] {
-  const small = { ...pen, size: Math.max(pen.measures.floor, pen.size * 0.9) };
-  const piece = joinPieces(small, inlinePieces(primitive.label, small));
-  const left = x + primitive.x * scale - piece.width * { start: 0, middle: 0.5, end: 1 }[primitive.anchor];
-  const y = primitive.y * scale;
-  const texts = piece.runs.map((run): Item => {
-    return {
-      kind: 'text',
-      x: left + run.x,
-      y: y - run.rise,
-      face: run.face,
-      size: run.size,
-      text: run.text,
-      width: run.width,
-      ink: run.ink,
-      mark,
-    };
+/** All of a figure is one thing to a reader, told by its alternative text. */
+function drawLine({ piece, x, y }: PlacedLine, left: number, pen: Pen, mark: Mark): Item[] {
+  const texts = piece.runs.map(({ rise, ...run }): Item => {
+    return { ...run, kind: 'text', x: left + x + run.x, y: y - rise, ink: pen.ink, mark };
   });
-  return [...texts, ...piece.paths.map((path) => ({ ...path, x: path.x + left, y: path.y + y, mark }))];
+  return [...texts, ...piece.paths.map((path) => ({ ...path, x: path.x + left + x, y: path.y + y, mark }))];
 }
