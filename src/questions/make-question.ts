@@ -9,7 +9,7 @@ import type { GateFailure } from './gate/rule.ts';
 import type { Question } from './question.ts';
 
 /** Draws of one stream that are tried before a family is said to fail. */
-const MOST_ATTEMPTS = 200;
+const MOST_ATTEMPTS = 600;
 
 /** A place in a paper that a question is made for. */
 export interface Slot {

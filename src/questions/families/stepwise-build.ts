@@ -53,7 +53,8 @@ export function buildLadder({ ladder, decoys, cautions }: LadderDraw, tables: Ta
     ],
     cautions,
   };
-  return { item };
+  const prompt = words.inline('choice', context);
+  return { item, choice: { step: 'final', prompt, most: 3, objective: 'analysis', maths: 0, practical: 1 } };
 }
 
 /** Every couple on the page, most negative first, so that place tells nothing. */

@@ -1,13 +1,11 @@
-import { coefficientOf } from '../../chemistry/terms.ts';
-import { keyOf } from '../../chemistry/write-formula.ts';
 import type { Inline } from '../../document/inline.ts';
 import { species, text } from '../../document/inlines.ts';
 import { symbol } from '../../document/symbols.ts';
 import type { Words } from '../../document/words.ts';
-import { Rational } from '../../exact/rational.ts';
 import type { Rounding } from '../../exact/rounding.ts';
+import { ratioAt, ratioIn, wholeValue, writtenRatio } from '../amount-ratio.ts';
 import { combinedValue } from '../combined-value.ts';
-import { type Expression, node, number, over, times } from '../expression.ts';
+import { node, number, over, times } from '../expression.ts';
 import { valueAt } from '../number-of.ts';
 import { numberStep } from '../number-step.ts';
 import type { PartId, Step } from '../question.ts';
@@ -91,14 +89,6 @@ function foundAmountStep(titration: Titration): Step {
   });
 }
 
-/** The amount times the ratio as a pupil writes it: no factor of one. */
-function writtenRatio(found: Rational, known: Rational): Expression {
-  const [up, down] = [node('found-coefficient'), node('known-coefficient')];
-  if (found.equals(known)) return node('amount');
-  if (known.equals(Rational.one)) return times(node('amount'), up);
-  return found.equals(Rational.one) ? over(node('amount'), down) : times(node('amount'), over(up, down));
-}
-
 function concentrationStep(titration: Titration): Step {
   return numberStep({
     id: 'concentration',
@@ -149,25 +139,11 @@ function explainedEnd({ sides }: Titration, words: Words): Step[] {
   );
 }
 
-/** The ratio of the amounts as the pupil's equation gives it; 1 : 1 for an equation in which one of them has vanished. */
+/** The ratio of the amounts as the pupil's equation gives it. */
 function ratioValue(values: Values, found: Side, known: Side): Value {
   const value = valueAt(values, 'equation');
   if (value.kind !== 'equation') throw new Error('expected an equation');
-  const coefficient = (side: Side) => {
-    const whole = coefficientOf(value.equation.left, keyOf(side.reacts));
-    return whole.isZero() ? Rational.one : whole;
-  };
-  return { kind: 'ratio', left: coefficient(found), right: coefficient(known), of: [found.reacts, known.reacts] };
-}
-
-export function ratioAt(values: Values): Extract<Value, { kind: 'ratio' }> {
-  const value = valueAt(values, 'ratio');
-  if (value.kind !== 'ratio') throw new Error('expected a ratio');
-  return value;
-}
-
-function wholeValue(value: Rational): Value {
-  return { kind: 'number', value, unit: '' };
+  return ratioIn(value.equation, found.reacts, known.reacts);
 }
 
 /** The step whose value is the answer of the concentration part. */

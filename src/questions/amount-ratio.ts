@@ -1,0 +1,37 @@
+import type { Equation } from '../chemistry/equation.ts';
+import type { Formula } from '../chemistry/formula.ts';
+import { coefficientOf } from '../chemistry/terms.ts';
+import { keyOf } from '../chemistry/write-formula.ts';
+import { Rational } from '../exact/rational.ts';
+import { type Expression, node, over, times } from './expression.ts';
+import { valueAt } from './number-of.ts';
+import type { Value, Values } from './value.ts';
+
+type Ratio = Extract<Value, { kind: 'ratio' }>;
+
+/** The ratio of the amounts of two reactants as an equation gives it; 1 for one that has vanished from its left side. */
+export function ratioIn(equation: Equation, found: Formula, known: Formula): Ratio {
+  const coefficient = (formula: Formula) => {
+    const whole = coefficientOf(equation.left, keyOf(formula));
+    return whole.isZero() ? Rational.one : whole;
+  };
+  return { kind: 'ratio', left: coefficient(found), right: coefficient(known), of: [found, known] };
+}
+
+/** The ratio at a node. Another kind of value is a fault of the family that asks. */
+export function ratioAt(values: Values, id = 'ratio'): Ratio {
+  const value = valueAt(values, id);
+  if (value.kind !== 'ratio') throw new Error(`expected a ratio at \`${id}\``);
+  return value;
+}
+
+/** A number of particles, without a unit. */
+export const wholeValue = (value: Rational): Value => ({ kind: 'number', value, unit: '' });
+
+/** The known amount times the ratio as a pupil writes it: no factor of one. Nodes: `amount`, `found-coefficient`, `known-coefficient`. */
+export function writtenRatio(found: Rational, known: Rational): Expression {
+  const [up, down] = [node('found-coefficient'), node('known-coefficient')];
+  if (found.equals(known)) return node('amount');
+  if (known.equals(Rational.one)) return times(node('amount'), up);
+  return found.equals(Rational.one) ? over(node('amount'), down) : times(node('amount'), over(up, down));
+}
