@@ -6,7 +6,7 @@ export const moleRatio = family<RatioDraw>({
   id: 'mole-ratio',
   title: 'Reacting amounts in redox reactions',
   asksFor: 'the mole ratio of two reagents from half-equations or the equation, and how much of one reacts with the other',
-  topics: ['redox-titration', 'oxidation-and-reduction'],
+  topics: ['oxidation-and-reduction', 'redox-titration'],
   strategy: 'reacting amounts',
   demand: ['told', 'known', 'asked', 'ratio', 'water of crystallisation', 'acid'],
   answering: ['written', 'choice'],
