@@ -9,13 +9,15 @@ import type { Value, Values } from './value.ts';
 
 type Ratio = Extract<Value, { kind: 'ratio' }>;
 
-/** The ratio of the amounts of two reactants as an equation gives it; 1 for one that has vanished from its left side. */
+/** The ratio of the amounts of two reactants as an equation gives it, in lowest terms; 1 for one that has vanished from its left side. */
 export function ratioIn(equation: Equation, found: Formula, known: Formula): Ratio {
   const coefficient = (formula: Formula) => {
     const whole = coefficientOf(equation.left, keyOf(formula));
     return whole.isZero() ? Rational.one : whole;
   };
-  return { kind: 'ratio', left: coefficient(found), right: coefficient(known), of: [found, known] };
+  // 2MnO₄⁻ with 10Br⁻ is one to five.
+  const { n, d } = coefficient(found).over(coefficient(known));
+  return { kind: 'ratio', left: Rational.of(n), right: Rational.of(d), of: [found, known] };
 }
 
 /** The ratio at a node. Another kind of value is a fault of the family that asks. */

@@ -36,7 +36,7 @@ const SURVIVORS: readonly Survivor[] = [
   {
     kinds: ['figure'],
     where: /^sheet question \d+ stem blocks rows number/,
-    families: ['combine-halves', 'predict-reaction', 'titration-concentration'],
+    families: ['combine-halves', 'mole-ratio', 'predict-reaction', 'titration-concentration'],
     why: 'a potential that enters by its order alone, and the order is the same',
   },
   {

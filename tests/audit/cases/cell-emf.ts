@@ -4,6 +4,7 @@ import { numberMark } from '../engine/answer.ts';
 import { type Answers, type Case, type CaseReader, type Node, type PointRule, type Slip, Unreadable } from '../engine/case.ts';
 import { writeNumber } from '../exact/printed-number.ts';
 import type { ReadQuestion } from '../reading/sheet.ts';
+import { everyToken } from '../reading/tokens.ts';
 import { equationSlips } from './equation-slips.ts';
 import { potentialSlips, volts } from './potential-slips.ts';
 import { couplesIn, figuresIn } from './potentials.ts';
@@ -29,7 +30,7 @@ export const cellEmf: CaseReader = ({ question }) => {
       },
     },
     printed: figuresIn(question),
-    faults: faultsOf(question),
+    faults: [...faultsOf(question), ...figureFaults(question, joined)],
   };
 };
 
@@ -130,3 +131,14 @@ function faultsOf(question: ReadQuestion): Case['faults'] {
     ];
   });
 }
+
+/** A drawing of the cell letters each joined half-cell with what is dissolved in it, and nothing else. */
+function figureFaults({ figures }: ReadQuestion, joined: Joined): string[] {
+  const drawn = everyToken(figures.labels, 'species').map(({ species }) => species.key);
+  const dissolved = joined.flatMap(({ half }) => dissolvedIn(half));
+  const [found, expected] = [drawn, dissolved].map((keys) => [...keys].sort().join(' '));
+  return drawn.length > 0 && found !== expected ? [`the drawing shows ${found}, the half-cells hold ${expected}`] : [];
+}
+
+const dissolvedIn = ({ species }: Couple['half']): string[] =>
+  [...species.values()].filter(({ state, key }) => state === 'aq' && key !== 'e^-').map(({ key }) => key);

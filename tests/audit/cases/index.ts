@@ -2,6 +2,7 @@ import type { CaseReader } from '../engine/case.ts';
 import { cellEmf } from './cell-emf.ts';
 import { combineHalves } from './combine-halves.ts';
 import { halfEquation } from './half-equation.ts';
+import { moleRatio } from './mole-ratio.ts';
 import { oxidationNumber } from './oxidation-number.ts';
 import { predictReaction } from './predict-reaction.ts';
 import { stepwiseReduction } from './stepwise-reduction.ts';
@@ -12,6 +13,7 @@ export const CASES: Readonly<Record<string, CaseReader>> = {
   'cell-emf': cellEmf,
   'combine-halves': combineHalves,
   'half-equation': halfEquation,
+  'mole-ratio': moleRatio,
   'oxidation-number': oxidationNumber,
   'predict-reaction': predictReaction,
   'stepwise-reduction': stepwiseReduction,

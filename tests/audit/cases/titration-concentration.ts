@@ -1,6 +1,5 @@
 import { coloursOf } from '../chemistry/colours.ts';
 import { combined } from '../chemistry/half-equations.ts';
-import { count } from '../chemistry/sides.ts';
 import { type Answer, numberMark } from '../engine/answer.ts';
 import type { Answers, CaseReader, Node, PointRule, Slip } from '../engine/case.ts';
 import { workedAsPrinted } from '../engine/chain.ts';
@@ -8,6 +7,7 @@ import { Fraction } from '../exact/fraction.ts';
 import { writeNumber } from '../exact/printed-number.ts';
 import { equationSlips } from './equation-slips.ts';
 import { figuresIn } from './potentials.ts';
+import { ratioIn } from './reagents.ts';
 import { type Titration, titrationIn } from './titration.ts';
 
 const THOUSAND = Fraction.of(1000);
@@ -63,11 +63,10 @@ function nodesOf(titration: Titration): Node[] {
     plain('equation', ['reaction'], () => ({ kind: 'equation', sides: combined(oxidant.half, reductant.half) })),
     plain('ratio', ['equation'], (answers) => {
       const equation = answers.get('equation');
-      const often = (key: string) => {
-        const counted = equation?.kind === 'equation' ? count(equation.sides.left, key) : Fraction.zero;
-        return counted.side() === 0 ? Fraction.one : counted;
+      return {
+        kind: 'ratio',
+        ...ratioIn(equation?.kind === 'equation' ? equation.sides : { left: new Map(), right: new Map() }, found, known),
       };
-      return { kind: 'ratio', left: often(found), right: often(known) };
     }),
     figure('found-amount', ['amount', 'ratio'], 4, 'n', found, (answers) => {
       const { left, right } = ratioOf(answers);

@@ -1,19 +1,10 @@
 import { type EndPoint, endPointOf } from '../chemistry/colours.ts';
-import { formsOf } from '../chemistry/couples.ts';
-import { electronsIn, halfBetween } from '../chemistry/half-equations.ts';
-import { type Sides, turnedRound } from '../chemistry/sides.ts';
 import { Unreadable } from '../engine/case.ts';
 import type { Fraction } from '../exact/fraction.ts';
 import type { ReadQuestion } from '../reading/sheet.ts';
 import { runTokensText } from '../reading/token-text.ts';
 import { everyToken, type Token } from '../reading/tokens.ts';
-import { couplesIn } from './potentials.ts';
-
-export interface Half {
-  readonly oxidised: string;
-  readonly reduced: string;
-  readonly half: Sides;
-}
+import { type Half, halvesTold } from './halves-told.ts';
 
 /** All that a titration's sheet says, read and sorted. Volumes as printed (cm³ or mL). */
 export interface Titration {
@@ -40,7 +31,9 @@ export function titrationIn(question: ReadQuestion): Titration {
   const { titrantName, knownName, known } = readings;
   const knownIsTitrant = titrantName === knownName;
   const found = foundIn(question, known);
-  const [oxidant, reductant] = halvesIn(question, known, found);
+  const halves = halvesTold(question, known, found);
+  if (!halves) throw new Unreadable('which of the two is the oxidant');
+  const [oxidant, reductant] = halves;
   const [titrantKey, analyteKey] = knownIsTitrant ? [known, found] : [found, known];
   const product = titrantKey === oxidant.oxidised ? oxidant.reduced : reductant.oxidised;
   const { portion, titre } = readings;
@@ -94,29 +87,6 @@ function foundIn({ parts }: ReadQuestion, known: string): string {
     if (other !== undefined && /concentration/.test(runTokensText(prompt))) return other;
   }
   throw new Unreadable('the species whose concentration is asked for');
-}
-
-/** Both half-equations as reductions, the oxidant's first: printed, or built from what turns into what. */
-function halvesIn(question: ReadQuestion, known: string, found: string): [Half, Half] {
-  const printed: Half[] = couplesIn(question);
-  const halves = printed.length > 0 ? printed : changesIn(question);
-  const both = [known, found];
-  const oxidant = halves.find(({ oxidised }) => both.includes(oxidised));
-  const reductant = halves.find((each) => each !== oxidant && both.includes(each.reduced));
-  if (!oxidant || !reductant) throw new Unreadable('which of the two is the oxidant');
-  return [oxidant, reductant];
-}
-
-function changesIn({ stem }: ReadQuestion): Half[] {
-  const change = stem.find((run) => /turns into/.test(runTokensText(run))) ?? [];
-  const keys = everyToken(change, 'species').map(({ species }) => species.key);
-  return [keys.slice(0, 2), keys.slice(2, 4)].flatMap(([from, to]) => {
-    const half = from !== undefined && to !== undefined ? halfBetween(from, to) : undefined;
-    if (!half) return [];
-    const reduction = electronsIn(half).side() > 0 ? half : turnedRound(half);
-    const forms = formsOf(reduction);
-    return forms ? [{ ...forms, half: reduction }] : [];
-  });
 }
 
 /** Volumes told in prose: of acid, and of a sample made up to a flask. */

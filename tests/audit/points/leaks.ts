@@ -13,6 +13,8 @@ export function auditLeaks(audited: Audited): void {
   const { question, blocks, asked, right, ledger, support } = audited;
   const given = question.parts.flatMap(({ given: lines }) => lines.flatMap((line) => [...line.left, ...line.right]));
   const prose = [
+    { kind: 'words', text: question.figures.alt } as const,
+    ...question.figures.labels,
     ...question.stem.flat(),
     ...question.parts.flatMap(({ prose: own, space }) => [...own.flat(), ...space]),
     ...given,

@@ -42,6 +42,8 @@ const SAID: Readonly<Record<string, RegExp>> = {
   'TI-ALIQUOT-NOT-SCALED': /diluted solution/,
   'TI-ALIQUOT-INVERTED': /wrong way/,
   'TI-WATER-COUNTED': /volume of acid/,
+  'TI-MASS-RATIO': /ratio of masses/,
+  'TI-ANHYDROUS-M': /water of crystallisation/,
   'TI-OXALATE-ONE-E': /one electron/,
   'TI-ENDPOINT-REVERSED': /other way round/,
 };

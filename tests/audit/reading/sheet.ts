@@ -33,6 +33,8 @@ export interface ReadQuestion {
   readonly stem: readonly (readonly Token[])[];
   readonly stemText: string;
   readonly tables: readonly ReadTable[];
+  /** labels of figures, and what is told of them to those who cannot see them */
+  readonly figures: { readonly labels: readonly Token[]; readonly alt: string };
   readonly caution: string;
   readonly parts: readonly ReadPart[];
 }
@@ -67,9 +69,7 @@ export function readSheet({ blocks }: PlainDocument): ReadSheet {
 }
 
 function readQuestion({ number, code, marks, stem, parts }: PlainQuestion): ReadQuestion {
-  const prose = stem.flatMap((block) =>
-    block.kind === 'display' || (block.kind === 'paragraph' && block.weight !== 'caution') ? [block.content] : [],
-  );
+  const prose = proseIn(stem);
   return {
     number,
     code,
@@ -77,6 +77,7 @@ function readQuestion({ number, code, marks, stem, parts }: PlainQuestion): Read
     stem: prose.map(tokensOf),
     stemText: prose.map(runText).join('\n'),
     tables: tablesIn(stem),
+    figures: figuresIn(stem),
     caution: stem
       .map((block) => (block.kind === 'paragraph' && block.weight === 'caution' ? runText(block.content) : ''))
       .join(''),
@@ -99,6 +100,38 @@ function readExample(before: number, blocks: readonly PlainBlock[]): ReadExample
     return { kind: 'part', letter: 'abcdefgh'[at]!, marks: 0, blocks: lines } as const;
   });
   return { before, question: readQuestion({ kind: 'question', number: before, code: '', marks: 0, stem, parts }) };
+}
+
+/** Everything that is lettered in figures, wherever it stands in their drawing. */
+function figuresIn(blocks: readonly PlainBlock[]): ReadQuestion['figures'] {
+  const figures = blocks.flatMap((block) =>
+    block.kind === 'figure' ? [block] : block.kind === 'given' ? block.blocks.filter(isFigure) : [],
+  );
+  return {
+    labels: figures.flatMap(({ figure, caption }) => [...letteringIn(figure), ...tokensOf(caption ?? [])]),
+    alt: figures.map(({ figure }) => figure.alt).join('\n'),
+  };
+}
+
+type FigureBlock = Extract<PlainBlock, { kind: 'figure' }>;
+const isFigure = (block: PlainBlock): block is FigureBlock => block.kind === 'figure';
+const INLINES: readonly unknown[] = ['text', 'formula', 'equation', 'quantity', 'symbol', 'fraction', 'gap'];
+
+function letteringIn(value: unknown): Token[] {
+  if (Array.isArray(value)) {
+    const isRun = value.length > 0 && value.every((each) => INLINES.includes((each as { kind?: unknown } | null)?.kind));
+    return isRun ? tokensOf(value as PlainInline[]) : value.flatMap(letteringIn);
+  }
+  return typeof value === 'object' && value !== null ? Object.values(value).flatMap(letteringIn) : [];
+}
+
+/** Paragraphs and displayed lines of a stem, those in its ruled block included. */
+function proseIn(blocks: readonly PlainBlock[]): (readonly PlainInline[])[] {
+  return blocks.flatMap((block) => {
+    if (block.kind === 'given') return proseIn(block.blocks);
+    const isProse = block.kind === 'display' || (block.kind === 'paragraph' && block.weight !== 'caution');
+    return isProse ? [block.content] : [];
+  });
 }
 
 function readPart({ letter, marks, blocks }: PlainQuestion['parts'][number]): ReadPart {

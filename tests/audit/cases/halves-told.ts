@@ -1,0 +1,39 @@
+import { formsOf } from '../chemistry/couples.ts';
+import { electronsIn, halfBetween } from '../chemistry/half-equations.ts';
+import { type Sides, turnedRound } from '../chemistry/sides.ts';
+import type { ReadQuestion } from '../reading/sheet.ts';
+import { runTokensText } from '../reading/token-text.ts';
+import { everyToken } from '../reading/tokens.ts';
+import { couplesIn } from './potentials.ts';
+
+export interface Half {
+  readonly oxidised: string;
+  readonly reduced: string;
+  readonly half: Sides;
+}
+
+/**
+ * Both half-equations as reductions, the oxidant's first: printed, or built from what the stem says turns into what.
+ * @returns undefined when the question tells of none
+ */
+export function halvesTold(question: ReadQuestion, one: string, other: string): [Half, Half] | undefined {
+  const printed: Half[] = couplesIn(question);
+  const halves = printed.length > 0 ? printed : changesIn(question);
+  const both = [one, other];
+  const oxidant = halves.find(({ oxidised }) => both.includes(oxidised));
+  const reductant = halves.find((each) => each !== oxidant && both.includes(each.reduced));
+  return oxidant && reductant ? [oxidant, reductant] : undefined;
+}
+
+function changesIn({ stem, stemText }: ReadQuestion): Half[] {
+  const change = stem.find((run) => /turns into/.test(runTokensText(run))) ?? [];
+  const keys = everyToken(change, 'species').map(({ species }) => species.key);
+  const medium = /alkal/.test(stemText) ? 'alkali' : 'acid';
+  return [keys.slice(0, 2), keys.slice(2, 4)].flatMap(([from, to]) => {
+    const half = from !== undefined && to !== undefined ? halfBetween(from, to, medium) : undefined;
+    if (!half) return [];
+    const reduction = electronsIn(half).side() > 0 ? half : turnedRound(half);
+    const forms = formsOf(reduction);
+    return forms ? [{ ...forms, half: reduction }] : [];
+  });
+}
