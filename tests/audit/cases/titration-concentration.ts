@@ -102,7 +102,7 @@ const dropMarks = ({ titrant }: Titration) => [
 ];
 
 function slipsOf(titration: Titration): Slip[] {
-  const { concentration, knownVolume, foundVolume, units, dilution, acid, oxidant, reductant, end } = titration;
+  const { concentration, knownVolume, foundVolume, units, acid, oxidant, reductant, end } = titration;
   const strength = (value: Fraction): Answer => ({ kind: 'number', value, unit: units.concentration });
   const isPipetted = titration.foundVolume === titration.portion;
   return [
@@ -129,22 +129,7 @@ function slipsOf(titration: Titration): Slip[] {
       work: () => ({ kind: 'number', value: concentration.multiply(knownVolume), unit: 'mol' }),
     },
     ...equationSlips('equation', () => ({ reduced: oxidant.half, oxidised: reductant.half })),
-    ...(dilution
-      ? ([
-          [
-            'TI-FLASK-VOLUME',
-            'concentration',
-            (answers) => amountOf(answers, 'found-amount').multiply(THOUSAND).divide(dilution.flask),
-          ],
-          ['TI-ALIQUOT-NOT-SCALED', 'stock', (answers) => amountOf(answers, 'concentration')],
-          [
-            'TI-ALIQUOT-INVERTED',
-            'stock',
-            (answers) => amountOf(answers, 'concentration').multiply(dilution.sample).divide(dilution.flask),
-          ],
-        ] satisfies [string, string, (answers: Answers) => Fraction][])
-      : []
-    ).map(([id, at, work]): Slip => ({ id, at, work: (answers) => strength(work(answers)) })),
+    ...dilutionSlips(titration),
     ...(acid && isPipetted
       ? [
           {
@@ -164,6 +149,25 @@ function slipsOf(titration: Titration): Slip[] {
           },
         ]
       : []),
+  ];
+}
+
+/** Ways of going wrong between the portion, the flask and the stock. */
+function dilutionSlips({ dilution, units }: Titration): Slip[] {
+  if (!dilution) return [];
+  const slip = (id: string, at: string, work: (answers: Answers) => Fraction): Slip => ({
+    id,
+    at,
+    work: (answers) => ({ kind: 'number', value: work(answers), unit: units.concentration }),
+  });
+  return [
+    slip('TI-FLASK-VOLUME', 'concentration', (answers) =>
+      amountOf(answers, 'found-amount').multiply(THOUSAND).divide(dilution.flask),
+    ),
+    slip('TI-ALIQUOT-NOT-SCALED', 'stock', (answers) => amountOf(answers, 'concentration')),
+    slip('TI-ALIQUOT-INVERTED', 'stock', (answers) =>
+      amountOf(answers, 'concentration').multiply(dilution.sample).divide(dilution.flask),
+    ),
   ];
 }
 
