@@ -16,6 +16,8 @@ export const SOLVENT: ReadonlySet<SpeciesKey> = new Set(['H2O', 'H^+', 'OH^-']);
  */
 export class BeakerState {
   readonly #amounts = new Map<SpeciesKey, Present>();
+  /** what amounts were given of, as against the excess that a medium brings */
+  readonly #given = new Set<SpeciesKey>();
   readonly net = new Map<SpeciesKey, { formula: Formula; net: Rational }>();
 
   constructor(medium: Medium) {
@@ -25,12 +27,15 @@ export class BeakerState {
   }
 
   /**
-   * Puts a species in; amounts of the same species add up. An amount given for H⁺ or OH⁻ replaces the excess; water stays in
-   * excess.
+   * Puts a species in; amounts of the same species add up. The first amount given for H⁺ or OH⁻ replaces the excess of the medium;
+   * water stays in excess.
    */
   put(formula: Formula, amount: Amount): void {
-    if (keyOf(formula) === 'H2O') return;
-    const known = SOLVENT.has(keyOf(formula)) ? undefined : this.#amounts.get(keyOf(formula))?.amount;
+    const key = keyOf(formula);
+    if (key === 'H2O') return;
+    const isFirst = SOLVENT.has(key) && !this.#given.has(key);
+    this.#given.add(key);
+    const known = isFirst ? undefined : this.#amounts.get(key)?.amount;
     this.#set(formula, known === undefined ? amount : known === 'excess' || amount === 'excess' ? 'excess' : known.plus(amount));
   }
 

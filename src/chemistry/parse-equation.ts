@@ -1,10 +1,13 @@
 import { Fault } from '../exact/fault.ts';
 import { Rational } from '../exact/rational.ts';
 import type { Equation, Term } from './equation.ts';
+import type { Formula } from './formula.ts';
 import { parseFormula } from './parse-formula.ts';
 
 const ARROW = /<=>|⇌|→|⟶|->|=/g;
 const LONGEST = 1000;
+
+type FormulaReading = (text: string) => Formula;
 
 /** A piece of the text as typed, and where it begins. */
 interface Piece {
@@ -15,9 +18,10 @@ interface Piece {
 /**
  * Reads `MnO4^- + 8H^+ + 5e^- -> Mn^2+ + 4H2O`. The arrow is `->`, `=`, `→`, `<=>` or `⇌`; coefficients are whole numbers or
  * fractions such as `1/2`; a `+` between species has a space on both sides. Terms stay in order and are not added up.
+ * @param formulaOf reads each formula; a table of many equations gives one that remembers
  * @throws Fault `bad-equation` or `bad-formula`, whose place underlines what is wrong in `text`
  */
-export function parseEquation(text: string): Equation {
+export function parseEquation(text: string, formulaOf: FormulaReading = parseFormula): Equation {
   if (text.length > LONGEST) throw bad(`an equation has at most ${LONGEST} characters`, text, LONGEST, text.length - LONGEST);
   const arrows = [...text.matchAll(ARROW)];
   const arrow = arrows[0];
@@ -26,8 +30,8 @@ export function parseEquation(text: string): Equation {
   if (second) throw bad('an equation has one arrow, found another', text, second.index, second[0].length);
   const after = arrow.index + arrow[0].length;
   return {
-    left: readSide(text, { text: text.slice(0, arrow.index), at: 0 }),
-    right: readSide(text, { text: text.slice(after), at: after }),
+    left: readSide(text, { text: text.slice(0, arrow.index), at: 0 }, formulaOf),
+    right: readSide(text, { text: text.slice(after), at: after }, formulaOf),
   };
 }
 
@@ -35,9 +39,9 @@ function bad(message: string, text: string, at: number, length: number): Fault {
   return new Fault('bad-equation', message, { text, at, length: Math.max(1, length) });
 }
 
-function readSide(whole: string, side: Piece): Term[] {
+function readSide(whole: string, side: Piece, formulaOf: FormulaReading): Term[] {
   if (side.text.trim() === '') throw bad('expected species on both sides of the arrow', whole, side.at, side.text.length);
-  return split(side).map((piece) => readTerm(whole, piece));
+  return split(side).map((piece) => readTerm(whole, piece, formulaOf));
 }
 
 /** Cuts a side at every `+` that has space on both sides. */
@@ -52,7 +56,7 @@ function split(side: Piece): Piece[] {
   return pieces;
 }
 
-function readTerm(whole: string, piece: Piece): Term {
+function readTerm(whole: string, piece: Piece, formulaOf: FormulaReading): Term {
   const lead = piece.text.length - piece.text.trimStart().length;
   const text = piece.text.trim();
   const at = piece.at + lead;
@@ -62,7 +66,7 @@ function readTerm(whole: string, piece: Piece): Term {
   const number = /^(½|\d+(?:\/\d+)?)\s*/.exec(text);
   const skip = number?.[0].length ?? 0;
   const coefficient = number ? readCoefficient(whole, number[1]!, at) : Rational.one;
-  return { coefficient, formula: relocated(() => parseFormula(text.slice(skip)), whole, at + skip) };
+  return { coefficient, formula: relocated(() => formulaOf(text.slice(skip)), whole, at + skip) };
 }
 
 function readCoefficient(whole: string, text: string, at: number): Rational {

@@ -247,6 +247,17 @@ describe('a beaker', () => {
     expect(steps).toBeGreaterThan(500);
   });
 
+  it('adds up hydroxide that comes from two bottles', () => {
+    const given = (formula: string, amount: string): Reactant => ({
+      formula: parseFormula(formula),
+      amount: Rational.parse(amount),
+    });
+    const reactants = [given('OH^-', '1'), given('Cl2', '1'), given('OH^-', '1/2')];
+    const { net } = react({ reactants, medium: 'alkali', values: 'stored' }, tables.couples, tables.facts);
+    // Cl₂ + 2OH⁻ → Cl⁻ + ClO⁻ + H₂O: 1.5 mol of hydroxide take 0.75 mol of chlorine
+    expect(net.get('Cl2')!.net.toString()).toBe('-3/4');
+  });
+
   it('gives the same answer whatever the order of its reactants', () => {
     fc.assert(
       fc.property(beakers, (beaker) => {
