@@ -11,7 +11,7 @@ export function solutionsSheet(paper: Paper, wording: Wording): Document {
   const solved = paper.questions.flatMap((question, at): Block[] => [
     { kind: 'heading', level: 2, content: words.inline('solution-heading', { number: at + 1 }) },
     ...question.stem,
-    ...workedExample(question),
+    ...workedExample(question, 'solution'),
   ]);
   return {
     title,

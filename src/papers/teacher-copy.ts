@@ -13,7 +13,8 @@ export function teacherCopy(paper: Paper, wording: Wording): Document {
     if (block.kind === 'head') return { ...block, cells: [], note: words.inline('teacher-note') };
     if (block.kind !== 'question') return block;
     const question = paper.questions[block.number - 1]!;
-    return { ...block, parts: block.parts.map((part, at) => answered(part, workedPart(question, question.parts[at]!))) };
+    const answers = question.parts.map((part) => [...workedPart(question, part), ...(part.explains ?? [])]);
+    return { ...block, parts: block.parts.map((part, at) => answered(part, answers[at]!)) };
   });
   return { ...sheet, kind: 'scheme', title: `${paper.title}: teacher copy`, foot: `${paper.title}: teacher copy`, blocks };
 }

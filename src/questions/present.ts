@@ -112,8 +112,11 @@ export function givenPoints(parts: readonly PresentedPart[]): Map<PartId, Point[
   return new Map(parts.map(({ part, given }) => [part.id, part.points.filter(({ id }) => given.has(id))]));
 }
 
-/** The whole answer, worked, each step under the principle it uses: the example that stands before a question. */
-export function workedExample(question: Question): Block[] {
+/**
+ * The whole answer, worked, each step under the principle it uses: the example that stands before a question, or a solution, which shows
+ * also what explains it.
+ */
+export function workedExample(question: Question, as: 'example' | 'solution' = 'example'): Block[] {
   const values = solve(question, 'printed');
   return question.parts.flatMap((part): Block[] => {
     const steps = question.steps.filter((step) => step.part === part.id && (step.line || part.answers.includes(step.id)));
@@ -123,6 +126,7 @@ export function workedExample(question: Question): Block[] {
         { kind: 'paragraph', weight: 'light', content: [text(sentence(step.principle))] },
         exampleLine(step, values),
       ]),
+      ...(as === 'solution' ? (part.explains ?? []) : []),
     ];
   });
 }

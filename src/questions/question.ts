@@ -78,6 +78,8 @@ export interface Part {
   readonly points: readonly Point[];
   /** the steps whose values are the answer */
   readonly answers: readonly NodeId[];
+  /** shown with the worked answer, to pupils afterwards and on the teacher copy; never on a question sheet */
+  readonly explains?: readonly Block[];
   /** a printed value from which later parts go on ("show that") */
   readonly restart?: { readonly step: NodeId; readonly shown: Value };
   /** options in printed order, when the part is multiple choice; the key is the one without a slip */

@@ -5,7 +5,7 @@ import { brokenRules } from './rules/index.ts';
 
 /** Something wrong on a page, or (without a page) in the file. */
 export interface PageFault {
-  readonly code: 'off-page' | 'outside-margin' | 'overlap' | 'missing-glyph' | 'colour' | 'orphan' | 'rule';
+  readonly code: 'off-page' | 'outside-margin' | 'overlap' | 'crossed' | 'missing-glyph' | 'colour' | 'orphan' | 'rule';
   readonly page?: number;
   readonly message: string;
 }

@@ -10,6 +10,7 @@ export function pageFaults(page: PageReading, count: number, margin: number): Pa
     ...strayText(page, margin),
     ...strayPaths(page, margin),
     ...overlaps(page),
+    ...crossed(page),
     ...missing(page),
     ...colours(page),
     ...orphans(page, count),
@@ -61,6 +62,20 @@ function overlaps(page: PageReading): PageFault[] {
         faults.push({ code: 'overlap', message: `\`${run.text.trim()}\` and \`${other.run.text.trim()}\` overlap` });
     }
     return faults;
+  });
+}
+
+/** Text that the side of a frame or an upright rule goes through. Figures are left out: in them leaders end at words. */
+function crossed(page: PageReading): PageFault[] {
+  const sides = page.paths
+    .filter(({ line, markings }) => line > 0 && !markings.some(({ tag }) => tag === 'Figure'))
+    .flatMap(({ box: [left, top, right, bottom] }) => [left, right].map((x) => ({ x, top, bottom })));
+  return visible(page).flatMap((run) => {
+    const [left, top, right, bottom] = inkExtent(run);
+    const through = sides.some(
+      (side) => side.x > left + 0.5 && side.x < right - 0.5 && Math.min(bottom, side.bottom) - Math.max(top, side.top) > 1,
+    );
+    return through ? [{ code: 'crossed' as const, message: `a line goes through \`${run.text.trim()}\`` }] : [];
   });
 }
 

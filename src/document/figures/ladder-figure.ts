@@ -4,7 +4,7 @@ import type { Figure, Primitive } from '../figure.ts';
 import type { Inline } from '../inline.ts';
 import { speakInlines, speakQuantity } from '../spoken.ts';
 import { symbol } from '../symbols.ts';
-import { arrowHead, figure, label, line, nudged } from './shapes.ts';
+import { arrowDown, figure, label, line, nudged } from './shapes.ts';
 import { spread } from './spread.ts';
 
 /** A couple on the ladder. */
@@ -35,7 +35,7 @@ const HALF = Rational.of(1, 2);
  * to the one that takes them.
  */
 export function ladderFigure(rungs: readonly LadderRung[], arrows: readonly LadderArrow[]): Figure {
-  const drawn = Math.max(104, rungs.length * 20);
+  const drawn = Math.max(104, rungs.length * 22);
   const least = halfVolts(rungs, (a, b) => a.compare(b), false);
   const most = halfVolts(rungs, (a, b) => b.compare(a), true);
   const range = most.minus(least).toNumber();
@@ -48,7 +48,7 @@ export function ladderFigure(rungs: readonly LadderRung[], arrows: readonly Ladd
       ...axis(least, most, yOf),
       ...rungLines(rungs.map((rung) => ({ y: yOf(rung.volts.value), text: written(rung) }))),
       ...arrows.flatMap(({ from, to }, at) =>
-        arrow(AXIS + 30 + at * 22, yOf(rungs[from]!.volts.value), yOf(rungs[to]!.volts.value)),
+        arrowDown(AXIS + 30 + at * 22, yOf(rungs[from]!.volts.value) + 0.7, yOf(rungs[to]!.volts.value) - 0.7),
       ),
     ],
   };
@@ -112,16 +112,6 @@ function rungLines(rungs: readonly { readonly y: number; readonly text: readonly
     ]),
     label([text], LABELS, heights[at]!, 'start'),
   ]);
-}
-
-function arrow(x: number, from: number, to: number): Primitive[] {
-  return [
-    line([
-      [x, from],
-      [x, to - 5],
-    ]),
-    arrowHead([x, to - 0.7]),
-  ];
 }
 
 function altOf(rungs: readonly LadderRung[], arrows: readonly LadderArrow[]): string {

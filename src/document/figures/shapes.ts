@@ -108,14 +108,17 @@ export function nudged(label: Label, right: number, down: number): Label {
   return { ...label, nudge: [right, down] };
 }
 
-/** An arrow head, filled, with its tip at a point, pointing down. */
-export function arrowHead([x, y]: Point): Path {
-  return shape(
-    [
-      [x, y],
-      [x - 2.8, y - 7],
-      [x + 2.8, y - 7],
-    ],
-    { line: 0.6, fill: 'ink' },
-  );
+/** An upright arrow from a height down to another; its head shrinks where there is little way. */
+export function arrowDown(x: number, from: number, to: number): Path[] {
+  const head = Math.min(7, (to - from) * 0.6);
+  const tip: Point[] = [
+    [x, to],
+    [x - head * 0.4, to - head],
+    [x + head * 0.4, to - head],
+  ];
+  const shaft: Point[] = [
+    [x, from],
+    [x, to - head],
+  ];
+  return [line(shaft), shape(tip, { line: 0.5, fill: 'ink' })];
 }

@@ -11,6 +11,7 @@ import type { Datum, Item, Step } from '../question.ts';
 import type { CellDraw } from './cell-emf.ts';
 import { cellOf } from './cell-emf-cell.ts';
 import { type CellFacts, cellFacts } from './cell-emf-facts.ts';
+import { drawnCell } from './cell-emf-figure.ts';
 import { cellParts } from './cell-emf-parts.ts';
 import { cellSlips, emfSlips } from './cell-emf-slips.ts';
 import { cellSteps } from './cell-emf-steps.ts';
@@ -23,7 +24,7 @@ export function buildCell(drawn: CellDraw, tables: Tables, ask: Ask, words: Word
     strategy: 'difference of potentials',
     features: features(facts, drawn, ask),
     identity: [drawn.first.id, drawn.second.id].sort().join(' | '),
-    stem: stemOf(drawn, facts, tables, words),
+    stem: stemOf(drawn, facts, tables, words, ask),
     data: dataOf(facts),
     gives: facts.printed.map(({ couple }) => `half:${couple.id}`),
     cautions: [],
@@ -70,13 +71,15 @@ function dataOf({ cells, decoy }: CellFacts): Datum[] {
   }));
 }
 
-function stemOf(drawn: CellDraw, facts: CellFacts, tables: Tables, words: Words): Block[] {
+function stemOf(drawn: CellDraw, facts: CellFacts, tables: Tables, words: Words, { answering }: Ask): Block[] {
   const rows = facts.printed.map(({ label, couple, datum }) => {
     const contents = cellOf(couple, tables)!;
     return { couple, datum, before: [[text(label)], words.inline(contents.section, contents.context)] };
   });
   return [
     ...words.blocks(drawn.decoy ? 'stem-decoy' : 'stem', facts.labels),
+    // one mark is not worth a drawing's height
+    ...(answering === 'written' ? [drawnCell(facts, tables)] : []),
     { kind: 'given', caption: 'Half-cells', blocks: [potentialTable(rows, ['', 'Electrode and solution'])] },
   ];
 }

@@ -4,6 +4,7 @@ import type { Ask } from '../family.ts';
 import { statementPoint, valuePoint } from '../point.ts';
 import type { Part } from '../question.ts';
 import type { CellFacts } from './cell-emf-facts.ts';
+import { cellLadder } from './cell-emf-figure.ts';
 import { runContext } from './cell-emf-steps.ts';
 
 /** The written parts, least demanding first. */
@@ -69,6 +70,7 @@ export function cellParts(facts: CellFacts, words: Words, ask: Ask): Part[] {
       statementPoint({ step: 'why', earns: words.inline('point-why', context), refuse: [words.inline('refuse-why')] }),
     ],
     answers: ['flow', 'why'],
+    explains: [cellLadder(facts, words)],
   };
   return ask.level === 'stretch' ? [emf, equation, electrons, bridgePart(facts, words)] : [emf, equation, electrons];
 }

@@ -6,6 +6,7 @@ import type { Tables } from '../../potentials/tables.ts';
 import { methodPoint, statementPoint, valuePoint } from '../point.ts';
 import type { Part, Point } from '../question.ts';
 import { showNumber } from '../show-value.ts';
+import { drawnLadder } from './stepwise-figure.ts';
 import { emfOf, type Ladder, type Rung } from './stepwise-ladder.ts';
 import type { LadderPlan } from './stepwise-plan.ts';
 import { oxidationNumberOf } from './stepwise-steps.ts';
@@ -98,6 +99,7 @@ function finalPart(ladder: Ladder, { finalPart: id }: LadderPlan, context: Words
     space: { kind: 'lines', count: 1 },
     points: [finalPoint(ladder, tables, words)],
     answers: ['final'],
+    explains: [drawnLadder(ladder, context, words)],
   };
 }
 
@@ -123,6 +125,7 @@ function chainPart(ladder: Ladder, plan: LadderPlan, context: WordsContext, tabl
     space: { kind: 'lines', count: 2 * (steps.length + 1) },
     points: [...steps, finalPoint(ladder, tables, words)],
     answers: [...plan.emfs.map((at) => `emf-${at + 1}`), 'final'],
+    explains: [drawnLadder(ladder, context, words)],
   };
 }
 

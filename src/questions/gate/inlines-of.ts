@@ -1,4 +1,5 @@
 import type { AnswerSpace, Block } from '../../document/block.ts';
+import type { Figure } from '../../document/figure.ts';
 import type { Inline } from '../../document/inline.ts';
 
 /** Every inline of some blocks, in reading order, fractions and arguments included. */
@@ -28,7 +29,7 @@ function inlinesOfBlock(block: Block): Inline[] {
     case 'working':
       return block.lines.flatMap(({ left, right }) => [...left, ...right].flatMap(withInner));
     case 'figure':
-      return (block.caption ?? []).flatMap(withInner);
+      return [...inlinesOfFigure(block.figure), ...(block.caption ?? []).flatMap(withInner)];
     case 'answer':
       return inlinesOfSpace(block.space);
     case 'options':
@@ -40,6 +41,12 @@ function inlinesOfBlock(block: Block): Inline[] {
     default:
       return [];
   }
+}
+
+/** The alternative text and the labels of a drawing. */
+function inlinesOfFigure({ alt, draw }: Figure): Inline[] {
+  const labels = draw.flatMap((each) => (each.kind === 'label' ? [each.label, ...(each.below ?? [])] : []));
+  return [{ kind: 'text', text: alt }, ...labels.flat().flatMap(withInner)];
 }
 
 /** What is printed in an answer space: symbols, labels, table cells. */

@@ -5,7 +5,7 @@ import { joined } from '../../../document/inlines.ts';
 import { INK, type Item, type PathItem, shift } from '../item.ts';
 import type { Pen } from '../piece.ts';
 import { inner, type Room, setText } from '../room.ts';
-import { keepTogether, type Slab, slab, stack } from '../slab.ts';
+import { keepTogether, type Slab, slab, withAbove } from '../slab.ts';
 import { addMark, addTag, type Mark } from '../tag.ts';
 import { type PlacedLine, placeLabels } from './figure-labels.ts';
 
@@ -18,7 +18,7 @@ export function layFigure({ figure, caption }: Extract<Block, { kind: 'figure' }
   const small = { ...room.pen, size: size.small };
   const key = drawing.key.length === 0 ? [] : setText(keyText(drawing.key), inner(room, { pen: small, tag }), 'P');
   const text = caption ? setText(caption, inner(room, { pen: small }), 'P', { align: 'middle' }) : [];
-  return [{ ...stack(keepTogether([drawing.slab, ...key, ...text], 0)), above: step * 1.4 }];
+  return withAbove(keepTogether([drawing.slab, ...withAbove(key, step * 0.4), ...text], 0), step * 1.4);
 }
 
 /** Labels are a little smaller than the text around them. */

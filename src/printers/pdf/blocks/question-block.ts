@@ -3,7 +3,7 @@ import { box, INK, type Item, shift } from '../item.ts';
 import { inner, label, type Room } from '../room.ts';
 import { strutAscent } from '../set-lines.ts';
 import { cellWidth } from '../settings.ts';
-import { KEEP, keepTogether, type Slab, slab, withAbove, withItems } from '../slab.ts';
+import { KEEP, keepTogether, type Slab, slab, stack, withAbove, withItems } from '../slab.ts';
 import { addMark, addTag, type Tag } from '../tag.ts';
 
 /** Cost of turning the page between two parts of a question: as bad as leaving two fifths of a page white. */
@@ -54,28 +54,37 @@ function layPart(part: PartBlock, room: Room, listed: boolean): Slab[] {
   const letterMark = part.letter && listed ? addMark(addTag(item, 'Lbl')) : undefined;
   const body = listed ? addTag(item, 'LBody') : room.tag;
   const [first, ...rest] = part.blocks;
-  const opening = first ? room.lay([first], inner(room, { tag: body })) : [];
   const beside = pen.measures.cells > 0;
+  // where no column is kept free for marking cells, the words beside one give way to it
+  const taken = beside && !room.sheet ? cellWidth(pen.measures) + size.text : 0;
+  const prompt = first ? room.lay([first], inner(room, { tag: body, width: room.width - taken })) : [];
+  const opening = beside && prompt.length > 0 ? [stack(prompt)] : prompt;
   // A part that is printed in full, as an example to complete, has no marks to give.
   const cell = part.marks === 0 ? [] : markingCell(part.marks, room, body);
-  const below = beside || cell.length === 0 ? [] : [slab(pen.size * 2, cell)];
-  const slabs = [...opening, ...room.lay(rest, inner(room, { tag: body })), ...below];
+  const below =
+    beside || cell.length === 0
+      ? []
+      : [
+          slab(
+            pen.size * 2,
+            cell.map((each) => shift(each, 0, pen.size * 0.32)),
+            { above: step * 0.3 },
+          ),
+        ];
+  const slabs = [...opening, ...below, ...room.lay(rest, inner(room, { tag: body }))];
   const marked = letterMark ? { mark: letterMark } : {};
   const place = { x: room.x - pen.measures.hang, y: strutAscent(pen), face: 'strong' as const, size: size.text * 1.05 };
   const letter = part.letter ? [label(pen, part.letter, { ...place, ...marked })] : [];
-  const withCell = beside ? besideOpening(slabs, Math.max(opening.length, 1), cell) : slabs;
+  const withCell = beside ? besideOpening(slabs, cell) : slabs;
   const noted = withCell.map(
     (each, i): Slab => (i === 0 ? { ...each, note: { marks: part.marks }, items: [...letter, ...each.items] } : each),
   );
   return withAbove(noted, step * 2.2);
 }
 
-/** Puts a cell beside the first line of an opening of so many slabs, yet behind its last: it is read after the prompt. */
-function besideOpening(slabs: readonly Slab[], count: number, cell: readonly Item[]): Slab[] {
-  const before = slabs.slice(0, count - 1).reduce((sum, each) => sum + each.height, 0);
-  return slabs.map((each, i) =>
-    i === count - 1 ? { ...each, items: [...each.items, ...cell.map((item) => shift(item, 0, -before))] } : each,
-  );
+/** Puts a cell beside the first line of the prompt, yet behind its words: it is read after them. */
+function besideOpening([opening, ...rest]: readonly Slab[], cell: readonly Item[]): Slab[] {
+  return opening ? [{ ...opening, items: [...opening.items, ...cell] }, ...rest] : [];
 }
 
 /** The cell where the marker writes the score: a slash and the marks, ruled on its own, at the frame's right edge. */

@@ -1,5 +1,6 @@
 import type { Table } from '../../../document/block.ts';
 import type { Inline } from '../../../document/inline.ts';
+import { speakInlines } from '../../../document/spoken.ts';
 import { breakLines } from '../break-lines.ts';
 import { inlinePieces } from '../inline-pieces.ts';
 import { dots, INK, rule } from '../item.ts';
@@ -25,7 +26,8 @@ export function layStackedTable(table: Table, room: Room): Slab[] {
 
 function stackedCell(heading: readonly Inline[], cell: readonly Inline[], room: Room): Slab[] {
   const { pen, x, width } = room;
-  const lead: Inline[] = heading.length > 0 ? [...heading, { kind: 'text', text: ': ' }] : [];
+  const named = speakInlines(heading) !== '';
+  const lead: Inline[] = named ? [...heading, { kind: 'text', text: ': ' }] : [];
   const pieces = [...inlinePieces(lead, { ...pen, face: 'strong' }), ...inlinePieces(cell, pen)];
   const lines = setLines(breakLines(pieces, width, pen.size), pen, { x, width, indent: pen.size }, addTag(room.tag, 'P'));
   const { ruled } = pen.measures;
