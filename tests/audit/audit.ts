@@ -5,6 +5,7 @@ import { Ledger, type Place } from './engine/ledger.ts';
 import type { PaperDocuments } from './plain.ts';
 import { auditAnswers } from './points/answers.ts';
 import { auditCueing, auditKeys } from './points/cueing.ts';
+import { auditGivenPoints } from './points/given-points.ts';
 import { auditLeaks } from './points/leaks.ts';
 import { auditPoints } from './points/marking-points.ts';
 import { auditOptions } from './points/options.ts';
@@ -24,6 +25,7 @@ const CHECKS = [
   auditWorking,
   auditRows,
   auditOptions,
+  auditGivenPoints,
   auditLeaks,
 ];
 
