@@ -1,4 +1,5 @@
 import type { Figure } from './figure.ts';
+import type { Axis } from './figures/axes-figure.ts';
 import type { Inline, Role } from './inline.ts';
 
 /** One block of a document. A printer has a handler for each kind and refuses any other. */
@@ -67,7 +68,15 @@ export type AnswerSpace =
   /** short labelled lines: one gap for each label */
   | { readonly kind: 'short'; readonly labels: readonly (readonly Inline[])[] }
   | { readonly kind: 'table'; readonly table: Table }
+  /** squared grid to plot on, in centimetre squares; its axes printed or left to the pupil */
+  | { readonly kind: 'grid'; readonly across: number; readonly down: number; readonly axes?: GridAxes }
   | { readonly kind: 'none' };
+
+/** Axes that stand at a grid: what goes along and upwards, each with or without its figures. */
+export interface GridAxes {
+  readonly x: Omit<Axis, 'squares'>;
+  readonly y: Omit<Axis, 'squares'>;
+}
 
 export interface AnswerBlock {
   readonly kind: 'answer';

@@ -1,6 +1,7 @@
 import type { Block, PartBlock } from '../../src/document/block.ts';
 import type { Document } from '../../src/document/document.ts';
 import { BURETTE, CELL } from './fixture-figures.ts';
+import { PLOT_QUESTION } from './plot-question.ts';
 import { say } from './say.ts';
 
 /** A realistic question sheet that uses every kind of block and answer space. The setting is invented. */
@@ -14,14 +15,15 @@ export const SHEET: Document = {
     {
       kind: 'head',
       title: 'Redox titration and cells',
-      facts: ['electrode potentials, vanadium, titration', '24 minutes (30 with extra time)', '19 marks'],
-      cells: ['Name', 'Class', 'Date', 'Marks / 19'],
+      facts: ['electrode potentials, vanadium, titration', '24 minutes (30 with extra time)', '21 marks'],
+      cells: ['Name', 'Class', 'Date', 'Marks / 21'],
       note: say('A calculator and the values printed here may be used. Show each step of a calculation.'),
     },
     cellQuestion(),
     ladderQuestion(),
     titrationQuestion(),
     choiceQuestion(),
+    PLOT_QUESTION,
   ],
 };
 

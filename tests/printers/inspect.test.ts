@@ -41,8 +41,8 @@ describe('an inspection', () => {
     expect(found.language).toBe('en-GB');
     expect(found.pages.map(({ number }) => number)).toEqual([1, 2, 3, 4]);
     expect(found.fonts.every(({ embedded, glyphs }) => embedded && glyphs > 1)).toBe(true);
-    expect(found.bookmarks).toEqual(['Question 1', 'Question 2', 'Question 3', 'Question 4']);
-    expect(found.tags.Figure).toBe(2);
+    expect(found.bookmarks).toEqual(['Question 1', 'Question 2', 'Question 3', 'Question 4', 'Question 5']);
+    expect(found.tags.Figure).toBe(5);
     expect(found.smallest).toMatchObject({ text: 'K7MQ2XA4', page: 1 });
   });
 

@@ -126,7 +126,7 @@ describe('the turn of a page', () => {
   it('leaves the marks of all pages together equal to those of the sheet', () => {
     const { pages } = lay(SHEET, DEFAULT_SETTINGS);
     const totals = pages.map((page) => texts(page).find((item) => !item.mark && item.text.startsWith('/ '))?.text ?? '/ 0');
-    expect(totals.reduce((sum, text) => sum + Number(text.slice(2)), 0)).toBe(19);
+    expect(totals.reduce((sum, text) => sum + Number(text.slice(2)), 0)).toBe(21);
   });
 
   it('changes the punched side on even pages of two-sided sheets only', () => {

@@ -13,11 +13,11 @@ describe('a sheet read aloud', () => {
   it('begins with its title and what to fill in', () => {
     expect(sheet.slice(0, 6)).toEqual([
       'Redox titration and cells',
-      'electrode potentials, vanadium, titration · 24 minutes (30 with extra time) · 19 marks',
+      'electrode potentials, vanadium, titration · 24 minutes (30 with extra time) · 21 marks',
       'Name',
       'Class',
       'Date',
-      'Marks / 19',
+      'Marks / 21',
     ]);
   });
 

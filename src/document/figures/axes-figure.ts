@@ -96,3 +96,13 @@ function altOf(x: Axis, y: Axis, { points, through }: Plot): string {
   if (through) parts.push('A straight line is drawn.');
   return parts.join(' ');
 }
+
+/** A squared grid to plot on, without axes. */
+export function gridFigure(across: number, down: number): Figure {
+  return {
+    width: across * SQUARE,
+    height: down * SQUARE,
+    alt: `Squared grid to draw on, ${across} by ${down} squares.`,
+    draw: grid(0, 0, across, down),
+  };
+}

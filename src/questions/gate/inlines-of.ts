@@ -58,6 +58,8 @@ export function inlinesOfSpace(space: AnswerSpace): Inline[] {
       return space.labels.flat().flatMap(withInner);
     case 'table':
       return inlinesOfBlock(space.table);
+    case 'grid':
+      return space.axes ? [...space.axes.x.label, ...space.axes.y.label].flatMap(withInner) : [];
     default:
       return [];
   }

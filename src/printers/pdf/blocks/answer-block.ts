@@ -1,4 +1,5 @@
 import type { AnswerBlock, AnswerSpace } from '../../../document/block.ts';
+import { axesFigure, gridFigure } from '../../../document/figures/axes-figure.ts';
 import { breakLines, type Line } from '../break-lines.ts';
 import { arrowPiece } from '../chemistry-pieces.ts';
 import { inlinePieces } from '../inline-pieces.ts';
@@ -9,6 +10,7 @@ import { setLines, strutAscent } from '../set-lines.ts';
 import { MM } from '../settings.ts';
 import { KEEP, keepTogether, type Slab, slab, stack, withAbove } from '../slab.ts';
 import { addTag } from '../tag.ts';
+import { layFigure } from './figure-block.ts';
 import { layTable } from './table-block.ts';
 
 type Spaces = { readonly [K in AnswerSpace['kind']]: (space: Extract<AnswerSpace, { kind: K }>, room: Room) => Slab[] };
@@ -19,6 +21,7 @@ const SPACES: Spaces = {
   equation: equationLines,
   short: shortLines,
   table: ({ table }, room) => layTable(table, room, { grid: true, rowHeight: room.pen.measures.ruled }),
+  grid: layGrid,
   none: () => [],
 };
 
@@ -35,9 +38,15 @@ function ruledLines(count: number, room: Room): Slab[] {
   return Array.from({ length: count }, () => slab(ruled, [dots(room.x, ruled - 1, room.width)], { after: KEEP }));
 }
 
-/** Height of the box for working: 25 mm for one mark, a little more for each, to 35 mm. */
+/** A squared grid, as large as its squares or its room, told as a figure. */
+function layGrid({ across, down, axes }: Extract<AnswerSpace, { kind: 'grid' }>, room: Room): Slab[] {
+  const figure = axes ? axesFigure({ ...axes.x, squares: across }, { ...axes.y, squares: down }) : gridFigure(across, down);
+  return layFigure({ kind: 'figure', figure }, room);
+}
+
+/** Height of the box for working: 25 mm for one mark, 32 mm for three, and a line of writing more for each beyond. */
 function boxHeight(marks: number): number {
-  return Math.min(35, 25 + 3.5 * (marks - 1)) * MM;
+  return (25 + 3.5 * (Math.min(marks, 3) - 1) + 7 * Math.max(0, marks - 3)) * MM;
 }
 
 /** An open box with a light inner margin, ending in an answer line: symbol = …… unit. */
