@@ -56,7 +56,12 @@ describe('an inspection', () => {
   });
 
   it('finds text printed over other text', () => {
-    expect(faultsAfter(moved(96.5, 161.9))).toContain('overlap');
+    const other = readPdf(sheet).pages[0]!.runs.find(({ text }) => text.startsWith('A technician'))!;
+    expect(faultsAfter(moved(other.x, other.y))).toContain('overlap');
+  });
+
+  it('finds a line through text', () => {
+    expect(faultsAfter((content) => content.replace(/\bBT/, 'q 0 G 1 w 90 30 m 90 800 l S Q BT'))).toContain('crossed');
   });
 
   it('finds a missing glyph', () => {

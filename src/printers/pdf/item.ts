@@ -42,9 +42,9 @@ export function shift<T extends Item>(item: T, dx: number, dy: number): T {
   return { ...item, x: item.x + dx, y: item.y + dy };
 }
 
-const GREY = { rule: 0.55, faint: 0.72, text: 0, soft: 0.32 } as const;
+const GREY = { rule: 0.55, faint: 0.72, text: 0, light: 0.22, soft: 0.32 } as const;
 
-/** Greys: rules survive a copier, faint ones frame, soft text steps back yet keeps a contrast above 7 to 1. */
+/** Greys: rules survive a copier, faint ones frame, soft text steps back yet keeps a contrast above 7 to 1, light text above 10 to 1. */
 export const INK = GREY;
 
 export function rule(x: number, y: number, dx: number, dy: number, line = 0.5, ink: number = GREY.rule): PathItem {

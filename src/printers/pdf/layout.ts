@@ -25,7 +25,7 @@ export function layout(document: Document, settings: Settings, fonts: Fonts): La
   const room: Room = { pen, x: 0, width, tag: root, sheet, lay: layBlocks };
   const slabs = layBlocks(document.blocks, room);
   settleHeadings(root);
-  const pages = paginate(slabs, measures.height - measures.margin.top - measures.margin.bottom);
+  const pages = paginate(slabs, measures.height - measures.margin.top - measures.margin.bottom, sheet ? EARLY : 0);
   const tint = settings.tint && settings.tint !== 'none' ? { tint: TINTS[settings.tint] } : {};
   return {
     title: document.title,
@@ -35,6 +35,9 @@ export function layout(document: Document, settings: Settings, fonts: Fonts): La
     pages: pages.map((slabs, i) => ({ ...makePage(slabs, { number: i + 1, count: pages.length, document, pen }), ...tint })),
   };
 }
+
+/** On a sheet a page should not end early: room to write in fills it. A scheme may, so that a part stays in one place. */
+const EARLY = 70;
 
 interface PageFacts {
   readonly number: number;

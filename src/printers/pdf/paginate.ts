@@ -14,12 +14,15 @@ const WHITE = 160;
 /** A last page should carry at least this share of its height. */
 const LEAST_LAST = 0.12;
 const PER_PAGE = 60;
+/** A page that is less white than this looks full. */
+const LOOKS_FULL = 0.15;
 
 /**
  * Shares slabs out over pages of one height. Chooses the turns for which white at the feet of pages and cost of the places where they
  * turn are together least, over the whole document (dynamic programming), so that pages are even and questions stay whole.
+ * @param early cost of turning before what would still have fitted, for a page left white over its whole height
  */
-export function paginate(slabs: readonly Slab[], height: number): readonly (readonly Slab[])[] {
+export function paginate(slabs: readonly Slab[], height: number, early = 0): readonly (readonly Slab[])[] {
   const units = splitTall(gatherUnits(slabs), height);
   if (units.length === 0) return [[]];
   const best = [0];
@@ -33,7 +36,7 @@ export function paginate(slabs: readonly Slab[], height: number): readonly (read
       filled += unit.height + (start + 1 < to && next ? next.above : 0);
       if (start + 1 < to && next?.fresh) break;
       if (filled > height + 0.01 && start < to - 1) break;
-      const cost = best[start]! + pageCost(filled / height, units, to);
+      const cost = best[start]! + pageCost(filled, height, units, to, early);
       if (cost < best[to]!) {
         best[to] = cost;
         from[to] = start;
@@ -43,12 +46,14 @@ export function paginate(slabs: readonly Slab[], height: number): readonly (read
   return collect(units, from);
 }
 
-function pageCost(filled: number, units: readonly Unit[], to: number): number {
-  if (to === units.length) return PER_PAGE + (filled < LEAST_LAST ? 30 : 0);
-  if (units[to]!.fresh) return PER_PAGE;
-  const white = Math.max(0, 1 - filled);
+function pageCost(filled: number, height: number, units: readonly Unit[], to: number, early: number): number {
+  const next = units[to];
+  if (!next) return PER_PAGE + (filled / height < LEAST_LAST ? 30 : 0);
+  if (next.fresh) return PER_PAGE;
+  const white = Math.max(0, 1 - filled / height);
   const turn = Math.min(units[to - 1]!.after, 1000);
-  return PER_PAGE + WHITE * white * white * (turn > 0 ? 2 : 1) + turn;
+  const wasted = white > LOOKS_FULL && filled + next.above + next.height <= height ? early * white : 0;
+  return PER_PAGE + WHITE * white * white * white * (turn > 0 ? 2 : 1) + turn + wasted;
 }
 
 function collect(units: readonly Unit[], from: readonly number[]): Slab[][] {

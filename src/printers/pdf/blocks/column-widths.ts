@@ -5,7 +5,7 @@ import type { Room } from '../room.ts';
 
 /**
  * Column widths in points, padding included: the relative widths asked for where every word fits them, else natural widths, else
- * (too wide) widths between the longest word and the natural width of each column, filling the room.
+ * (too wide) widths between the longest word and the natural width of each column, filling the room, those of equations natural before all.
  * @param fill spreads narrow columns over the room too
  * @returns undefined when the longest words do not fit beside one another
  */
@@ -21,9 +21,13 @@ export function columnWidths(table: Table, room: Room, pad: number, fill: boolea
 interface Needs {
   readonly least: number;
   readonly natural: number;
+  /** holds equations, which should stand on one line where words beside them can give way */
+  readonly firm: boolean;
 }
 
-function share(needs: readonly Needs[], width: number, fill: boolean): readonly number[] | undefined {
+function share(all: readonly Needs[], width: number, fill: boolean): readonly number[] | undefined {
+  const firm = all.map((need) => (need.firm ? { ...need, least: need.natural } : need));
+  const needs = firm.reduce((sum, need) => sum + need.least, 0) <= width ? firm : all;
   const natural = needs.reduce((sum, need) => sum + need.natural, 0);
   const spare = fill ? (width - natural) / needs.length : 0;
   if (natural <= width) return needs.map((need) => need.natural + spare);
@@ -38,6 +42,7 @@ function columnNeeds(table: Table, column: number, room: Room, pad: number): Nee
   const header = table.header[column] ?? [];
   const cells = [inlinePieces(header, strong), ...table.rows.map((row) => inlinePieces(row[column] ?? [], room.pen))];
   return {
+    firm: table.rows.some((row) => row[column]?.some(({ kind }) => kind === 'equation')),
     least: Math.max(...cells.map(longestBox)) + 2 * pad,
     natural: Math.max(...cells.map((pieces) => pieces.reduce((sum, piece) => sum + piece.width, 0))) + 2 * pad + 1,
   };

@@ -1,15 +1,18 @@
 import type { SchemeBlock, SchemePoint, SchemeSeen, Table } from '../../../document/block.ts';
 import type { Inline } from '../../../document/inline.ts';
 import { joined } from '../../../document/inlines.ts';
-import { box } from '../item.ts';
+import { box, type TextItem } from '../item.ts';
+import { textWidth } from '../piece.ts';
 import { inner, label, type Room, setText, smallPen } from '../room.ts';
 import { strutAscent } from '../set-lines.ts';
 import { KEEP, keepTogether, type Slab, withAbove, withItems } from '../slab.ts';
 import { addMark, addTag } from '../tag.ts';
 import { layTable } from './table-block.ts';
 
-const BETWEEN_POINTS = 14;
-const BEFORE_SEEN = 8;
+/** Costs of turning the page inside a part, so that it stays in one place where a page can hold it. */
+const BETWEEN_POINTS = 20;
+const BEFORE_SEEN = 16;
+const BETWEEN_SEEN = 24;
 
 /** One part in the mark scheme: label, answer, points to tick, worked lines, and what the marker may see instead. */
 export function layScheme(scheme: SchemeBlock, room: Room): Slab[] {
@@ -28,7 +31,8 @@ export function layScheme(scheme: SchemeBlock, room: Room): Slab[] {
   });
   const text = inner(room, { dx: hang, tag });
   const opening = withItems(layAnswer(scheme.answer, inner(text, { width: text.width - size.text * 5 })), [name, marks]);
-  const points = layPoints(scheme.points, text);
+  const whole = wholeGiven(scheme.points);
+  const points = [...layPoints(scheme.points, text, !whole), ...(whole ? givenLine(whole, text) : [])];
   const worked = keepTogether(room.lay(scheme.worked, inner(text, { pen: { face: 'light' } })), BEFORE_SEEN);
   const body = [...keepTogether(opening, KEEP), ...points, ...worked];
   const seen = laySeen(scheme.seen, text);
@@ -44,39 +48,63 @@ function layAnswer(answer: SchemeBlock['answer'], room: Room): Slab[] {
   return answer.flatMap((line, i) => withAbove(setText(line, strong, 'P'), i === 0 ? 0 : room.pen.size * 0.15));
 }
 
-function layPoints(points: readonly SchemePoint[], room: Room): Slab[] {
+/** The copies on which every point of a part is printed; nothing when some are not. */
+function wholeGiven(points: readonly SchemePoint[]): readonly string[] | undefined {
+  const [first = '', ...others] = points.map(({ given = [] }) => given.join(' '));
+  return first !== '' && others.every((each) => each === first) ? points[0]!.given : undefined;
+}
+
+function givenLine(copies: readonly string[], room: Room): Slab[] {
+  const small = inner(room, { pen: smallPen(room.pen) });
+  const text = `All of this is printed ${onCopies(copies)} and has no marks there.`;
+  return withAbove(setText([{ kind: 'text', text }], small, 'P'), room.pen.size * 0.35);
+}
+
+function layPoints(points: readonly SchemePoint[], room: Room, telling: boolean): Slab[] {
   const list = addTag(room.tag, 'L', { numbering: 'None' });
   return points.flatMap((point, i) => {
     const item = addTag(list, 'LI');
     const body = addTag(item, 'LBody');
-    return layPoint(point, inner(room, { tag: body })).map((slab, n, all) => {
+    return layPoint(point, inner(room, { tag: body }), telling).map((slab, n, all) => {
       const last = n === all.length - 1;
       return { ...slab, after: !last ? KEEP : i === points.length - 2 ? BETWEEN_POINTS * 2 : BETWEEN_POINTS };
     });
   });
 }
 
-/** A square to tick, what earns the mark, and in smaller lines what else is right, what is not, and what makes no difference. */
-function layPoint(point: SchemePoint, room: Room): Slab[] {
+/**
+ * A square to tick, what earns the mark, and in smaller lines what else is right, what is not, and what makes no difference; at the
+ * right end of the line, small, on which copies it is printed already.
+ */
+function layPoint(point: SchemePoint, room: Room, telling: boolean): Slab[] {
   const { pen } = room;
   const side = pen.size * 0.72;
   const dx = side + pen.size * 0.7;
   const square = box(room.x, strutAscent(pen) - side + pen.size * 0.06, side, side, 0.7, 0.3);
   const text = inner(room, { dx });
-  const earns = withItems(setText(point.earns, text, 'P'), [square]);
+  const told = telling && point.given ? `printed ${onCopies(point.given)}` : '';
+  const width = textWidth(pen.fonts, pen.face, pen.measures.size.small, told);
+  const beside = told !== '' && width < room.width * 0.4;
+  const first = beside ? inner(text, { width: text.width - width - pen.size }) : text;
+  const words = setText(point.earns, first, 'P');
+  const marker = beside ? [givenMarker(told, room)] : [];
+  const earns = words.map((line, i) => (i === 0 ? { ...line, items: [square, ...line.items, ...marker] } : line));
   const small = inner(text, { pen: { size: pen.measures.size.small } });
   const notes = [
     note('also right', point.also, small),
     note('carries on', point.carries ? [CARRIES] : [], small),
     note('not right', point.not, small),
     note('no difference', point.ignore, small),
-    note(
-      'already printed',
-      point.given?.length ? [[{ kind: 'text', text: `on the ${point.given.join(' and ')} copy` }]] : [],
-      small,
-    ),
+    note('already printed', told !== '' && !beside ? [[{ kind: 'text', text: onCopies(point.given ?? []) }]] : [], small),
   ];
   return withAbove([...earns, ...notes.flat()], pen.size * 0.35);
+}
+
+const onCopies = (copies: readonly string[]): string => `on the ${copies.join(' and ')} copy`;
+
+function givenMarker(words: string, room: Room): TextItem {
+  const place = { x: room.x + room.width, y: strutAscent(room.pen), align: 'end' as const };
+  return label(smallPen(room.pen), words, { ...place, mark: addMark(addTag(room.tag, 'P')) });
 }
 
 const CARRIES: readonly Inline[] = [{ kind: 'text', text: 'right work on a wrong figure from above earns this mark' }];
@@ -105,5 +133,5 @@ function laySeen(seen: readonly SchemeSeen[], room: Room): Slab[] {
     widths: [30, 45, 25],
   };
   const slabs = layTable(table, inner(room, { pen: { size: room.pen.measures.size.small } }));
-  return slabs.map((slab, i) => ({ ...slab, after: i === 0 ? KEEP : i === slabs.length - 1 ? 0 : 20 }));
+  return slabs.map((slab, i) => ({ ...slab, after: i === 0 ? KEEP : i === slabs.length - 1 ? 0 : BETWEEN_SEEN }));
 }

@@ -8,7 +8,7 @@ import { addMark, addTag } from '../tag.ts';
 
 type Of<K extends Block['kind']> = Extract<Block, { kind: K }>;
 
-/** Running text. A caution stands beside an upright rule, its words first. */
+/** Running text; light paragraphs step back by their grey, not by thin strokes. A caution stands beside an upright rule, its words first. */
 export function layParagraph({ content, weight }: Paragraph, room: Room): Slab[] {
   const { step, size } = room.pen.measures;
   if (weight === 'caution') {
@@ -20,7 +20,7 @@ export function layParagraph({ content, weight }: Paragraph, room: Room): Slab[]
       step,
     );
   }
-  const pen = weight === 'light' ? { face: 'light' as const } : {};
+  const pen = weight === 'light' ? { ink: INK.light } : {};
   return withAbove(setText(content, inner(room, { pen }), 'P'), step);
 }
 

@@ -13,9 +13,9 @@ function fits(pieces: readonly Piece[], room: Room, { indent, hang }: { indent: 
   return breakLines(pieces, width, hang).every((line, i) => line.width <= width - (i > 0 ? hang : 0) + 0.01);
 }
 
-/** Steps of a worked answer in a lighter cut, their equals signs under one another. */
+/** Steps of a worked answer, their equals signs under one another. */
 export function layWorking({ lines }: Extract<Block, { kind: 'working' }>, room: Room): Slab[] {
-  const pen = { ...room.pen, face: 'light' as const };
+  const { pen } = room;
   const lefts = lines.map((line) => inlinePieces(line.left, pen));
   const widest = Math.max(...lefts.map((pieces) => pieces.reduce((sum, piece) => sum + piece.width, 0)));
   const column = Math.min(widest, room.width * 0.45);

@@ -1,0 +1,128 @@
+import { describe, expect, it } from 'vitest';
+import type { Block, SchemeBlock } from '../../src/document/block.ts';
+import type { Document } from '../../src/document/document.ts';
+import type { TextItem } from '../../src/printers/pdf/item.ts';
+import { layout } from '../../src/printers/pdf/layout.ts';
+import { paginate } from '../../src/printers/pdf/paginate.ts';
+import { printPdf } from '../../src/printers/pdf/print-pdf.ts';
+import { DEFAULT_SETTINGS } from '../../src/printers/pdf/settings.ts';
+import { slab } from '../../src/printers/pdf/slab.ts';
+import { readPdf } from '../../src/readers/read-pdf.ts';
+import { readingOrder } from '../../src/readers/reading-order.ts';
+import { say } from '../pages/say.ts';
+import { FONTS } from '../pages/test-fonts.ts';
+
+const documentOf = (kind: Document['kind'], ...blocks: Block[]): Document => ({
+  title: 'Details',
+  language: 'en-GB',
+  subject: 'Details',
+  kind,
+  foot: 'Details',
+  blocks,
+});
+
+/** Lines of text by their baselines, the foot left out. */
+function linesOf(document: Document): { text: string; items: TextItem[] }[] {
+  const [page] = layout(document, DEFAULT_SETTINGS, FONTS).pages;
+  const items = page!.items.filter((item): item is TextItem => item.kind === 'text' && item.mark !== undefined);
+  const lines = new Map<number, TextItem[]>();
+  for (const item of items) lines.set(Math.round(item.y), [...(lines.get(Math.round(item.y)) ?? []), item]);
+  return [...lines.values()].map((each) => ({ text: each.map(({ text }) => text).join(''), items: each }));
+}
+
+describe('the facts below a title', () => {
+  const facts = [
+    'Oxidation and reduction, electrode potentials, redox titrations',
+    '48 minutes (60 with extra time)',
+    '40 marks',
+  ];
+  const document = documentOf('sheet', { kind: 'head', title: 'Details', facts, cells: ['Name', 'Class', 'Date', 'Marks'] });
+
+  it('end no line in a dot', () => {
+    const lines = linesOf(document).filter(({ text }) => /Oxidation|titrations|minutes|marks/.test(text));
+    expect(lines.length).toBeGreaterThan(1);
+    for (const { text } of lines) expect(text.trim()).not.toMatch(/^·|·$/);
+  });
+
+  it('are read with a dot between them, wherever lines end', () => {
+    expect(readingOrder(readPdf(printPdf(document, DEFAULT_SETTINGS, FONTS)))[1]).toBe(facts.join(' · '));
+  });
+});
+
+describe('half-equations in a table', () => {
+  const table = (words: string): Block => ({
+    kind: 'given',
+    caption: 'Half-cells',
+    blocks: [
+      {
+        kind: 'table',
+        summary: 'Half-cells',
+        header: [say('Electrode and solution'), say('Half-equation'), say('{E°} / V')],
+        rows: [[say(words), say('{[Fe(CN)6]^3-(aq) + e^- <=> [Fe(CN)6]^4-(aq)}'), say('+0.36')]],
+        rowHeaders: false,
+        align: ['start', 'start', 'end'],
+      },
+    ],
+  });
+
+  it('stand on one line while the words beside them can give way', () => {
+    const lines = linesOf(
+      documentOf('sheet', table('platinum in a solution of hexacyanoferrate(III) and hexacyanoferrate(II) ions')),
+    );
+    expect(lines.filter(({ text }) => text.includes('⇌') && text.includes('Fe'))).toHaveLength(1);
+    expect(lines.find(({ text }) => text.includes('⇌'))!.text).toContain('[Fe(CN)');
+  });
+});
+
+describe('the turn of a page on a sheet', () => {
+  // heights in hundredths of a page: a stem with its first part, then parts that cost 16 to be parted from
+  const question = (...parts: number[]) => parts.map((height, at) => slab(height, [], { after: at < parts.length - 1 ? 16 : 0 }));
+  const sheet = [...question(66, 21, 26, 19), ...question(51, 11, 27), ...question(51, 14)];
+  const counts = (early: number) => paginate(sheet, 100, early).map(({ length }) => length);
+
+  it('leaves no first part alone on a page a third white where the next part fits', () => {
+    expect(counts(0)).toEqual([1, 3, 3, 2]);
+    expect(counts(70)).toEqual([2, 3, 3, 1]);
+  });
+});
+
+describe('what a completion copy prints', () => {
+  const point = (words: string, given: boolean) => ({
+    earns: say(words),
+    also: [],
+    not: [],
+    ignore: [],
+    carries: false,
+    ...(given ? { given: ['completion'] } : {}),
+  });
+  const scheme = (...points: SchemeBlock['points']): Document =>
+    documentOf('scheme', { kind: 'scheme', label: '1a', marks: points.length, answer: [say('7')], points, worked: [], seen: [] });
+  const told = (document: Document) => linesOf(document).filter(({ text }) => text.includes('printed on the completion copy'));
+
+  it('is told in one line of the scheme when it is a whole part', () => {
+    const lines = told(scheme(point('one', true), point('two', true)));
+    expect(lines.map(({ text }) => text)).toEqual(['All of this is printed on the completion copy and has no marks there.']);
+  });
+
+  it('is told in the line of its point when it is not', () => {
+    expect(told(scheme(point('one', true), point('two', false))).map(({ text }) => text)).toEqual([
+      'oneprinted on the completion copy',
+    ]);
+  });
+
+  it('stands dark on the sheet; only schemes have worked lines in the light cut', () => {
+    const working: Block = { kind: 'working', lines: [{ left: say('{E°cell}'), right: say('{q +1.10 V}') }] };
+    const faces = (document: Document) => new Set(linesOf(document).flatMap(({ items }) => items.map(({ face }) => face)));
+    expect([...faces(documentOf('sheet', working))]).not.toContain('light');
+    const inScheme = documentOf('scheme', {
+      kind: 'scheme',
+      label: '1',
+      marks: 1,
+      answer: [],
+      points: [],
+      worked: [working],
+      seen: [],
+    });
+    expect([...faces(inScheme)]).toContain('light');
+  });
+});
