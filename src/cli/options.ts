@@ -55,6 +55,7 @@ export const OPTIONS = {
   level: oneOf({ group: what, help: 'how demanding' }, LEVELS),
   choice: share({ group: what, help: 'share of the marks that is multiple choice, 0 to 1 (0 unless said)' }),
   without: listOf({ group: what, help: 'leave out a topic, family or species such as Cr2O7^2- (repeat for more)' }),
+  'without-colour-recall': flag({ group: what, help: 'ask another property where a colour would be asked, for the same marks' }),
   seed: text({ group: how, help: 'a word or phrase; the same one makes the same sheet again (a new word unless said)' }),
   support: oneOf({ group: how, help: 'help given on the sheet' }, SUPPORTS),
   on: text({ group: how, help: 'misconception whose step support completion leaves blank, such as TI-RATIO-ONE' }),

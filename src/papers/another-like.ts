@@ -1,11 +1,11 @@
 import { Fault } from '../exact/fault.ts';
 import type { Question } from '../questions/question.ts';
 import { codeOf } from '../random/code.ts';
+import type { AskedOfAll } from './ask-of.ts';
 import { conflictBetween } from './conflicts.ts';
 import type { Means } from './make-paper.ts';
 import { questionOf } from './paper-from-labels.ts';
 import { labelOf } from './question-label.ts';
-import type { SheetRequest } from './request.ts';
 
 /** Codes that are tried: demand features are few, so a parallel question comes up soon or there is none. */
 const MOST_TRIES = 400;
@@ -16,12 +16,7 @@ const MOST_TRIES = 400;
  * @param beside questions it has to stand beside without telling or repeating anything
  * @throws Fault `no-other` when none is found
  */
-export function anotherLike(
-  question: Question,
-  beside: readonly Question[],
-  request: Pick<SheetRequest, 'units'>,
-  means: Means,
-): Question {
+export function anotherLike(question: Question, beside: readonly Question[], request: AskedOfAll, means: Means): Question {
   const features = JSON.stringify(question.features);
   let second: Question | undefined;
   for (let turn = 0; turn < MOST_TRIES; turn += 1) {

@@ -7,6 +7,7 @@ import { itemMarks } from '../questions/part-marks.ts';
 import type { Answering, Question } from '../questions/question.ts';
 import { speciesIn } from '../questions/species-in.ts';
 import { drawsFrom } from '../random/draws.ts';
+import { askOf } from './ask-of.ts';
 import { conflictBetween } from './conflicts.ts';
 import type { SheetRequest } from './request.ts';
 
@@ -40,11 +41,12 @@ export function* candidates(kitchen: Kitchen): Generator<Question, void> {
 
 function next(family: Family, slot: string, made: readonly Question[], kitchen: Kitchen): Question | undefined {
   const { request, tables, wording, withoutSpecies } = kitchen;
-  const ask = { level: request.level, answering: answeringFor(family, made, request.choice), units: request.units };
+  const ask = askOf(request, request.level, answeringFor(family, made, request.choice));
   for (let variant = 0; variant < MOST_VARIANTS; variant += 1) {
     const question = makeQuestion(family, slotOf(request.seed, family.id, slot, variant), ask, tables, wording);
     if (made.some((other) => conflictBetween(question, other))) continue;
     if (withoutSpecies.size > 0 && [...speciesIn(question)].some((key) => withoutSpecies.has(key))) continue;
+    if (request.withoutColourRecall && question.asks.some((fact) => fact.startsWith('colour:'))) continue;
     return question;
   }
   return undefined;

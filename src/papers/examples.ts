@@ -2,9 +2,10 @@ import type { Wording } from '../document/wording.ts';
 import { Fault } from '../exact/fault.ts';
 import type { Tables } from '../potentials/tables.ts';
 import { makeQuestion } from '../questions/make-question.ts';
-import type { Question, Units } from '../questions/question.ts';
+import type { Question } from '../questions/question.ts';
 import { codeOf } from '../random/code.ts';
 import { familyOf } from './allowed-families.ts';
+import { type AskedOfAll, askOf } from './ask-of.ts';
 
 /** Codes that are tried for an example before it is said that none can be had. */
 const MOST_TRIES = 60;
@@ -17,19 +18,13 @@ const MOST_TRIES = 60;
 export function exampleFor(
   question: Question,
   paper: readonly Question[],
-  units: Units,
+  asked: AskedOfAll,
   tables: Tables,
   wording: Wording,
 ): Question {
   for (let variant = 0; variant < MOST_TRIES; variant += 1) {
     const slot = { slot: `example of ${question.slot}`, variant, code: codeOf([question.code, 'example', variant]) };
-    const example = makeQuestion(
-      familyOf(question.family),
-      slot,
-      { level: question.level, answering: 'written', units },
-      tables,
-      wording,
-    );
+    const example = makeQuestion(familyOf(question.family), slot, askOf(asked, question.level, 'written'), tables, wording);
     const answers = new Set(example.asks);
     const tells = paper.some(
       (other) =>

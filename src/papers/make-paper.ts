@@ -51,12 +51,12 @@ export interface Means {
 
 /** A paper of questions already made and ordered. */
 export function paperFrom(request: SheetRequest, questions: readonly Question[], { tables, wording, version }: Means): Paper {
-  const { support, on, units } = request;
+  const { support, on } = request;
   const marks = questions.reduce((sum, question) => sum + presentedMarks(present(question, support, on)), 0);
   const minutes = minutesFor(marks);
   const examples =
     support === 'worked'
-      ? questions.map((question) => [question.code, exampleFor(question, questions, units, tables, wording)] as const)
+      ? questions.map((question) => [question.code, exampleFor(question, questions, request, tables, wording)] as const)
       : [];
   return {
     request,

@@ -2,6 +2,7 @@ import { Fault } from '../exact/fault.ts';
 import { makeQuestion } from '../questions/make-question.ts';
 import type { Question } from '../questions/question.ts';
 import { familyOf } from './allowed-families.ts';
+import { type AskedOfAll, askOf } from './ask-of.ts';
 import { conflictBetween } from './conflicts.ts';
 import { type Means, paperFrom } from './make-paper.ts';
 import type { Paper } from './paper.ts';
@@ -10,13 +11,8 @@ import { labelText, type QuestionLabel } from './question-label.ts';
 import type { SheetRequest } from './request.ts';
 
 /** The question that a label stands for. */
-export function questionOf(
-  label: QuestionLabel,
-  slot: string,
-  request: Pick<SheetRequest, 'units'>,
-  { tables, wording }: Means,
-): Question {
-  const ask = { level: label.level, answering: label.answering, units: request.units };
+export function questionOf(label: QuestionLabel, slot: string, request: AskedOfAll, { tables, wording }: Means): Question {
+  const ask = askOf(request, label.level, label.answering);
   return makeQuestion(familyOf(label.family), { slot, variant: 0, code: label.code }, ask, tables, wording);
 }
 

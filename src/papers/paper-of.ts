@@ -2,6 +2,7 @@ import type { Wording } from '../document/wording.ts';
 import type { Tables } from '../potentials/tables.ts';
 import { makeQuestion } from '../questions/make-question.ts';
 import { familyOf } from './allowed-families.ts';
+import { askOf } from './ask-of.ts';
 import { paperFrom, provenance } from './make-paper.ts';
 import type { Paper, Provenance } from './paper.ts';
 import { withKeyAt } from './place-keys.ts';
@@ -20,7 +21,7 @@ export function paperOf(
 ): { paper: Paper; differences: string[] } {
   const now = provenance(tables, wording, version);
   const questions = record.questions.map(({ family, slot, variant, code, level, answering, keyPlace }) => {
-    const ask = { level, answering, units: record.request.units };
+    const ask = askOf(record.request, level, answering);
     const question = makeQuestion(familyOf(family), { slot, variant, code }, ask, tables, wording);
     return keyPlace === undefined ? question : withKeyAt(question, keyPlace);
   });

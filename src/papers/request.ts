@@ -16,6 +16,8 @@ export interface SheetRequest {
   /** share of the marks that is multiple choice, 0 to 1 */
   readonly choice: number;
   readonly units: Units;
+  /** colours are not to be recalled: another property is asked in their place, for the same marks */
+  readonly withoutColourRecall?: boolean;
   /** family ids; all families when empty */
   readonly families: readonly string[];
   readonly topics: readonly Topic[];

@@ -9,6 +9,8 @@ export interface Ask {
   readonly level: Level;
   readonly answering: Answering;
   readonly units: Units;
+  /** colours are not to be recalled: another property is asked in their place, for the same marks */
+  readonly withoutColours?: boolean;
 }
 
 /** Topics by which a teacher chooses. */

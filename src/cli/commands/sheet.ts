@@ -14,7 +14,18 @@ import { plainText } from '../plain-text.ts';
 import { tellSet } from '../tell-set.ts';
 import { checkPlace, writeSet } from '../write-set.ts';
 
-const WHAT = ['codes', 'family', 'topic', 'questions', 'marks', 'minutes', 'level', 'choice', 'without'] as const;
+const WHAT = [
+  'codes',
+  'family',
+  'topic',
+  'questions',
+  'marks',
+  'minutes',
+  'level',
+  'choice',
+  'without',
+  'without-colour-recall',
+] as const;
 const HOW = ['seed', 'support', 'on', 'units', 'table', 'wording', 'title'] as const;
 const WHERE = [
   'data',
@@ -89,6 +100,7 @@ function requestOf(given: Given<(typeof TAKES)[number]>): SheetRequest {
     ...(given.on === undefined ? {} : { on: given.on }),
     choice: given.choice,
     units: given.units,
+    ...(given['without-colour-recall'] ? { withoutColourRecall: true } : {}),
     families: given.family,
     topics: given.topic,
     without: given.without,

@@ -16,8 +16,9 @@ import { ladderSlips } from './stepwise-slips.ts';
 import { datumOf, ladderSteps } from './stepwise-steps.ts';
 
 /** Builds the item of a ladder. */
-export function buildLadder({ ladder, decoys, cautions }: LadderDraw, tables: Tables, { level }: Ask, words: Words): Built {
-  const plan = planOf(ladder, level);
+export function buildLadder({ ladder, decoys, cautions }: LadderDraw, tables: Tables, ask: Ask, words: Words): Built {
+  const { level } = ask;
+  const plan = planOf(ladder, ask);
   const context = contextOf(ladder, tables, words);
   const couples = printedCouples(ladder, decoys);
   const key = `${keyOf(ladder.start)} ${ladder.reagent.id}`;
@@ -29,7 +30,7 @@ export function buildLadder({ ladder, decoys, cautions }: LadderDraw, tables: Ta
       steps: String(ladder.rungs.length),
       decoys: String(decoys.length),
       signposts: level === 'core' ? 'yes' : 'no',
-      'what is seen': plan.sees ? 'colours' : 'masked',
+      'what is seen': plan.sees ? 'colours' : ladder.isSeen ? 'not asked' : 'masked',
     },
     identity: key,
     stem: stemOf(couples, decoys.length > 0, context, words),

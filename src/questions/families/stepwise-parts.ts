@@ -8,8 +8,8 @@ import type { Part, Point } from '../question.ts';
 import { showNumber } from '../show-value.ts';
 import { drawnLadder } from './stepwise-figure.ts';
 import { emfOf, type Ladder, type Rung } from './stepwise-ladder.ts';
+import { coloursPart, numbersPart } from './stepwise-look-parts.ts';
 import type { LadderPlan } from './stepwise-plan.ts';
-import { oxidationNumberOf } from './stepwise-steps.ts';
 
 /** The parts of a ladder question in order. */
 export function ladderParts(ladder: Ladder, plan: LadderPlan, context: WordsContext, tables: Tables, words: Words): Part[] {
@@ -164,74 +164,5 @@ function overallPart({ rungs }: Ladder, { overallPart: id }: LadderPlan, context
       balancedPoint('overall', words),
     ],
     answers: ['overall'],
-  };
-}
-
-function coloursPart({ start, rungs }: Ladder, { lookPart }: LadderPlan, tables: Tables, words: Words): Part {
-  const all = [start, ...rungs.map(({ to }) => to)].map((formula) => tables.speciesOf(keyOf(formula)).colour!);
-  const between = all.slice(1, -1);
-  const accepted = all.flatMap(({ word, accepted: also }) => (also.length > 0 ? [`${word}: ${also.join(', ')}`] : []));
-  const also = accepted.length > 0 ? [words.inline('also-colours', { accepted: accepted.join('; ') })] : [];
-  const shared = {
-    step: 'colours',
-    refuse: [words.inline('refuse-clear')],
-    ignore: all.some(({ word }) => word === 'yellow') ? [words.inline('ignore-mixed')] : [],
-  };
-  const ends = statementPoint({
-    ...shared,
-    earns: words.inline('point-colours-ends', { first: all[0]!.word, last: all.at(-1)!.word }),
-    also,
-    carries: true,
-  });
-  const middle = methodPoint({
-    ...shared,
-    earns: words.inline('point-colours-between', { between: between.map(({ word }) => word).join(', ') }),
-    carries: true,
-  });
-  return {
-    id: lookPart,
-    command: 'Describe',
-    objective: 'recall',
-    maths: 0,
-    practical: between.length > 0 ? 2 : 1,
-    prompt: words.inline('colours'),
-    hints: [words.inline('colours-hint', { element: '' })],
-    space: { kind: 'lines', count: between.length > 0 ? 3 : 2 },
-    points: between.length > 0 ? [ends, middle] : [ends],
-    answers: ['colours'],
-  };
-}
-
-function numbersPart(
-  { start, rungs, symbol: element }: Ladder,
-  { lookPart }: LadderPlan,
-  context: WordsContext,
-  words: Words,
-): Part {
-  const final = rungs.at(-1)!.to;
-  const value = (formula: typeof start) => quantity(showNumber(oxidationNumberOf(formula, element), 'exact', true), '');
-  const refuse = [words.inline('refuse-sign')];
-  return {
-    ...plain,
-    id: lookPart,
-    command: 'Give',
-    objective: 'recall',
-    prompt: words.inline('numbers', context),
-    hints: [words.inline('numbers-hint')],
-    space: { kind: 'short', labels: [[species(start)], words.inline('label-end')] },
-    points: [
-      valuePoint({
-        step: 'number-start',
-        earns: words.inline('point-number-start', { start: species(start), value: value(start) }),
-        refuse,
-      }),
-      valuePoint({
-        step: 'number-final',
-        earns: words.inline('point-number-final', { final: species(final), value: value(final) }),
-        refuse,
-        carries: true,
-      }),
-    ],
-    answers: ['number-start', 'number-final'],
   };
 }

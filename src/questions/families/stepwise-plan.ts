@@ -1,3 +1,4 @@
+import type { Ask } from '../family.ts';
 import type { Level, PartId } from '../question.ts';
 import type { Ladder } from './stepwise-ladder.ts';
 
@@ -14,15 +15,18 @@ export interface LadderPlan {
   /** the equation of the whole change; stretch only */
   readonly overallPart?: PartId;
   readonly lookPart: PartId;
-  /** colours are asked where they can be seen, oxidation numbers where something masks them */
+  /** colours are asked where they can be seen, oxidation numbers where something masks them or colours are not to be recalled */
   readonly sees: boolean;
+  /** oxidation numbers that are asked: at the start and in the end, or in the end alone, for the marks that the colours would have */
+  readonly numbers: 'both' | 'last';
 }
 
 /** Core is signposted step by step; stretch asks for the chain at once. */
-export function planOf(ladder: Ladder, level: Level): LadderPlan {
-  const sees = ladder.isSeen;
+export function planOf(ladder: Ladder, { level, withoutColours = false }: Ask): LadderPlan {
+  const sees = ladder.isSeen && !withoutColours;
+  const numbers = ladder.isSeen && ladder.rungs.length === 1 ? 'last' : 'both';
   return level === 'core'
-    ? { level, emfs: [0], emfPart: 'a', firstPart: 'b', finalPart: 'c', stopPart: 'd', lookPart: 'e', sees }
+    ? { level, emfs: [0], emfPart: 'a', firstPart: 'b', finalPart: 'c', stopPart: 'd', lookPart: 'e', sees, numbers }
     : {
         level,
         emfs: ladder.rungs.map((_, at) => at),
@@ -32,5 +36,6 @@ export function planOf(ladder: Ladder, level: Level): LadderPlan {
         overallPart: 'c',
         lookPart: 'd',
         sees,
+        numbers,
       };
 }

@@ -41,7 +41,9 @@ export function ladderSlips(ladder: Ladder, plan: LadderPlan, tables: Tables, wo
             () => ladder.rungs.length > 1,
           ),
         ]
-      : [slip('ON-ION-CHARGE', 'number-start', () => numberValue(Rational.of(ladder.start.charge), { unit: '', signed: true }))]),
+      : plan.numbers === 'both'
+        ? [slip('ON-ION-CHARGE', 'number-start', () => numberValue(Rational.of(ladder.start.charge), { unit: '', signed: true }))]
+        : []),
   ];
 }
 

@@ -190,15 +190,14 @@ export function coloursValue(words: readonly string[]): Value {
   return { kind: 'list', joiner: 'then', values: words.map((word) => wordsValue(word, [text(word)])) };
 }
 
-function numberSteps(ladder: Ladder, { lookPart }: LadderPlan): Step[] {
+function numberSteps(ladder: Ladder, { lookPart, numbers }: LadderPlan): Step[] {
   const value = (formula: Formula) => numberValue(oxidationNumberOf(formula, ladder.symbol), { unit: '', signed: true });
-  return [
-    plainStep('number-start', lookPart, [], 'oxidation numbers add up to the charge', () => value(ladder.start)),
-    plainStep('number-final', lookPart, ['final'], 'oxidation numbers add up to the charge', (values) => {
-      const final = valueAt(values, 'final');
-      return value(final.kind === 'species' ? final.formula : ladder.start);
-    }),
-  ];
+  const principle = 'oxidation numbers add up to the charge';
+  const last = plainStep('number-final', lookPart, ['final'], principle, (values) => {
+    const final = valueAt(values, 'final');
+    return value(final.kind === 'species' ? final.formula : ladder.start);
+  });
+  return numbers === 'last' ? [last] : [plainStep('number-start', lookPart, [], principle, () => value(ladder.start)), last];
 }
 
 /** The oxidation number of an element in a species; zero in the element itself. */

@@ -157,6 +157,12 @@ function featuresOf({ ask, sides, dilution, unknown, explainsEnd, system }: Titr
     acid: system.acid ? 'added' : 'none',
     dilution: dilution ? 'yes' : 'no',
     unknown,
-    'end point': explainsEnd ? 'explained' : 'stated',
+    'end point': ask.withoutColours
+      ? explainsEnd
+        ? 'rinsing explained'
+        : 'excess stated'
+      : explainsEnd
+        ? 'explained'
+        : 'stated',
   };
 }

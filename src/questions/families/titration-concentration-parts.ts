@@ -2,7 +2,7 @@ import { quantity, species, text } from '../../document/inlines.ts';
 import type { Words, WordsContext } from '../../document/words.ts';
 import { printNumber } from '../../exact/print-number.ts';
 import { numberOf } from '../number-of.ts';
-import { methodPoint, statementPoint, valuePoint } from '../point.ts';
+import { methodPoint, valuePoint } from '../point.ts';
 import type { Part, Point } from '../question.ts';
 import { showNumber } from '../show-value.ts';
 import { solve } from '../solve.ts';
@@ -10,6 +10,7 @@ import type { Values } from '../value.ts';
 import type { Titration } from './titration-concentration-build.ts';
 import { titrationData } from './titration-concentration-data.ts';
 import { lastStep, symbolOf, titrationSteps } from './titration-concentration-steps.ts';
+import { endPart } from './titration-end.ts';
 
 /** The written parts: amount, equation, concentration, end point. */
 export function titrationParts(titration: Titration, words: Words): Part[] {
@@ -133,43 +134,4 @@ function concentrationPoints(titration: Titration, words: Words, values: Values)
         ]
       : []),
   ];
-}
-
-function endPart({ system, explainsEnd, sides }: Titration, words: Words): Part {
-  const base = { id: 'd', objective: 'application' as const, maths: 0, practical: 1 };
-  if (explainsEnd) {
-    const context = { titrant: species(sides.titrant.reacts), product: species(sides.titrant.product) };
-    const point = (which: string) =>
-      statementPoint({
-        step: `why-${which}`,
-        earns: words.inline(`point-why-${which}`, context),
-        refuse: [words.inline('refuse-why')],
-      });
-    return {
-      ...base,
-      command: 'Explain',
-      prompt: words.inline('no-indicator'),
-      hints: [words.inline('no-indicator-hint')],
-      space: { kind: 'lines', count: 4 },
-      points: [point('strong'), point('drop')],
-      answers: ['why-strong', 'why-drop'],
-    };
-  }
-  const { before, after, alsoAccepted } = system;
-  return {
-    ...base,
-    command: 'Describe',
-    prompt: words.inline('end'),
-    hints: [words.inline('end-hint')],
-    space: { kind: 'lines', count: 2 },
-    points: [
-      statementPoint({
-        step: 'end',
-        earns: words.inline('point-end', { before, after }),
-        also: alsoAccepted.map((also) => words.inline('also-end', { also })),
-        refuse: [words.inline('refuse-end')],
-      }),
-    ],
-    answers: ['end'],
-  };
 }

@@ -12,7 +12,7 @@ import { slipMaker } from '../slip.ts';
 import { addedUnscaled, scaledByOwn, sumWithoutElectrons } from '../unscaled-sum.ts';
 import type { Value, Values } from '../value.ts';
 import type { Titration } from './titration-concentration-build.ts';
-import { endValue } from './titration-concentration-steps.ts';
+import { endValue } from './titration-end.ts';
 
 const THOUSAND = number('1000');
 
@@ -50,7 +50,7 @@ export function titrationSlips(titration: Titration, tables: Tables, words: Word
           ),
         ]
       : []),
-    ...(titration.explainsEnd
+    ...(titration.explainsEnd || titration.ask.withoutColours
       ? []
       : [slip('TI-ENDPOINT-REVERSED', 'end', () => endValue(titration.system.after, titration.system.before, words))]),
   ];

@@ -12,11 +12,12 @@ import type { PartId, Step } from '../question.ts';
 import { plainStep, wordsValue } from '../statement-step.ts';
 import type { NodeId, Value, Values } from '../value.ts';
 import type { Titration } from './titration-concentration-build.ts';
+import { endSteps } from './titration-end.ts';
 import type { Side } from './titration-sides.ts';
 
 /** Steps in working order: amount known, equation, ratio, amount unknown, concentration, dilution, end point. */
 export function titrationSteps(titration: Titration, words: Words): Step[] {
-  const { sides, dilution, explainsEnd, known, found } = titration;
+  const { sides, dilution, known, found } = titration;
   return [
     amountStep(titration),
     plainStep('reaction', 'b', [], 'which species react and what they turn into', () =>
@@ -37,7 +38,7 @@ export function titrationSteps(titration: Titration, words: Words): Step[] {
     foundAmountStep(titration),
     concentrationStep(titration),
     ...(dilution ? [stockStep(titration)] : []),
-    ...(explainsEnd ? explainedEnd(titration, words) : [endStep(titration, words)]),
+    ...endSteps(titration, words),
   ];
 }
 
@@ -113,30 +114,6 @@ function stockStep(titration: Titration): Step {
     left: [...[symbolOf('c', titration.found)], text(' in the stock')],
     shown: shownIn(titration),
   });
-}
-
-function endStep({ system }: Titration, words: Words): Step {
-  return plainStep('end', 'd', [], 'what is left over after one more drop gives the colour', () =>
-    endValue(system.before, system.after, words),
-  );
-}
-
-/** An end point as a value. */
-export function endValue(before: string, after: string, words: Words): Value {
-  return wordsValue(`${before} > ${after}`, words.inline('answer-end', { before, after }));
-}
-
-function explainedEnd({ sides }: Titration, words: Words): Step[] {
-  const context = { titrant: species(sides.titrant.reacts), product: species(sides.titrant.product) };
-  return ['strong', 'drop'].map((which) =>
-    plainStep(
-      `why-${which}`,
-      'd',
-      [],
-      'a titrant shows its own end point when it is strongly coloured and its product is not',
-      () => wordsValue(which, words.inline(`answer-why-${which}`, context)),
-    ),
-  );
 }
 
 /** The ratio of the amounts as the pupil's equation gives it. */
