@@ -70,6 +70,7 @@ export const OPTIONS = {
   feedback: flag({ group: where, help: 'also feedback notes to hand back, one for each misconception' }),
   print: oneOf({ group: where, help: 'size of print' }, PRINTS, PRINT_ORDER),
   tint: oneOf({ group: where, help: 'background of the page' }, TINTS),
+  fillable: flag({ group: where, help: 'question sheet with fields to type into, for work handed in as a file' }),
   aloud: flag({ group: what, help: 'print instead what a reader aloud would say, in its order' }),
   page: oneOf({ group: where, help: 'paper' }, PAGES),
   name: text({ group: where, help: "the set's name, which its folder bears (made from the seed unless said)" }),

@@ -4,9 +4,11 @@ interface PageGiven {
   readonly page: Settings['paper'];
   readonly print: Print;
   readonly tint: Tint;
+  readonly fillable: boolean;
 }
 
 /** How the pages are set, from the options that say so. */
-export function pageSettings({ page, print, tint }: PageGiven): Settings {
-  return { ...DEFAULT_SETTINGS, paper: page, print, ...(tint === 'none' ? {} : { tint }) };
+export function pageSettings({ page, print, tint, fillable }: PageGiven): Settings {
+  const more = { ...(tint === 'none' ? {} : { tint }), ...(fillable ? { fillable } : {}) };
+  return { ...DEFAULT_SETTINGS, paper: page, print, ...more };
 }

@@ -21,6 +21,8 @@ export interface Inspection {
   /** how often each structure type occurs */
   readonly tags: Readonly<Record<string, number>>;
   readonly bookmarks: readonly string[];
+  /** tooltips of the fields to fill in, in the order of the pages */
+  readonly fields: readonly string[];
   readonly faults: readonly PageFault[];
 }
 
@@ -42,6 +44,7 @@ export function inspect(bytes: Uint8Array, margin = (10 * 72) / 25.4): Inspectio
     smallest: smallestText(reading),
     tags: countTags(reading),
     bookmarks: reading.bookmarks,
+    fields: reading.pages.flatMap(({ annotations }) => annotations.map((each) => reading.file.text(each.get('TU')) ?? '')),
     faults: [...reading.pages.flatMap((page) => pageFaults(page, reading.pages.length, margin)), ...rules],
   };
 }

@@ -2,13 +2,14 @@ import { inkExtent, touch } from './ink-extent.ts';
 import type { PageFault } from './inspect.ts';
 import type { PaintedPath, TextRun } from './read-content.ts';
 import type { PageReading } from './read-pdf.ts';
-import { Name } from './value.ts';
+import { isArray, Name } from './value.ts';
 
 /** All that is wrong with one page, of so many, as far as its ink goes. */
 export function pageFaults(page: PageReading, count: number, margin: number): PageFault[] {
   const faults = [
     ...strayText(page, margin),
     ...strayPaths(page, margin),
+    ...strayFields(page, margin),
     ...overlaps(page),
     ...crossed(page),
     ...missing(page),
@@ -37,6 +38,16 @@ function strayPaths(page: PageReading, margin: number): PageFault[] {
     if (isBackground(path)) return [];
     const code = stray(path.box, page, margin);
     return code ? [{ code, message: `a line stands ${code === 'off-page' ? 'off the page' : 'in the margin'}` }] : [];
+  });
+}
+
+/** Annotations are placed from the foot of the page; what is typed into a field must be as safe as what is printed. */
+function strayFields(page: PageReading, margin: number): PageFault[] {
+  return page.annotations.flatMap((annotation): PageFault[] => {
+    const rect = annotation.get('Rect');
+    const [left = 0, bottom = 0, right = 0, top = 0] = (isArray(rect) ? rect : []).map(Number);
+    const code = stray([left, page.height - top, right, page.height - bottom], page, margin);
+    return code ? [{ code, message: `a field stands ${code === 'off-page' ? 'off the page' : 'in the margin'}` }] : [];
   });
 }
 

@@ -12,6 +12,8 @@ export interface Element {
   readonly dict: Dict;
   readonly parent?: Element;
   readonly kids: readonly (Element | ContentRef)[];
+  /** annotations that it holds by object references */
+  readonly annotations: readonly Dict[];
 }
 
 /** A marked-content sequence that belongs to an element: page number from 1, and its id there. */
@@ -29,7 +31,13 @@ export function readStructure(file: PdfFile, pages: ReadonlyMap<number, number>)
   const root = file.dict(file.catalog.get('StructTreeRoot'));
   if (!root) return undefined;
   const roles = file.dict(root.get('RoleMap')) ?? new Map<string, Value>();
-  const top = { type: 'StructTreeRoot', standard: 'StructTreeRoot', dict: root, kids: [] as (Element | ContentRef)[] };
+  const top = {
+    type: 'StructTreeRoot',
+    standard: 'StructTreeRoot',
+    dict: root,
+    kids: [] as (Element | ContentRef)[],
+    annotations: [],
+  };
   top.kids.push(...readKids(file, root, { pages, roles, parent: top, page: 0 }));
   return top;
 }
@@ -69,6 +77,7 @@ function readElement(file: PdfFile, dict: Dict, reading: Reading): Element {
     dict,
     parent: reading.parent,
     kids: [] as (Element | ContentRef)[],
+    annotations: referencedIn(file, dict),
     ...optional('alt', text('Alt')),
     ...optional('actual', text('ActualText')),
     ...optional('lang', text('Lang')),
@@ -76,6 +85,15 @@ function readElement(file: PdfFile, dict: Dict, reading: Reading): Element {
   };
   element.kids.push(...readKids(file, dict, { ...reading, parent: element }));
   return element;
+}
+
+/** What the object references among the children of an element point to. */
+function referencedIn(file: PdfFile, dict: Dict): Dict[] {
+  const kids = file.get(dict.get('K'));
+  return (Array.isArray(kids) ? kids : [kids]).flatMap((kid: Value) => {
+    const value = file.dict(kid);
+    return value && file.name(value.get('Type')) === 'OBJR' ? (file.dict(value.get('Obj')) ?? []) : [];
+  });
 }
 
 function optional<K extends string>(key: K, value: string | undefined): { [P in K]?: string } {

@@ -6,7 +6,7 @@ const INLINE: ReadonlySet<string> = new Set(['Formula', 'Span', 'Lbl']);
 
 /**
  * The file as it is read out: one line for each paragraph, heading, label with its item, or cell, in the order of the structure.
- * Alternative text stands for what carries it, actual text for its glyphs; artifacts are not read.
+ * Alternative text stands for what carries it, actual text for its glyphs, the tooltip in brackets for a field; artifacts are not read.
  */
 export function readingOrder(reading: Reading): string[] {
   const texts = contentTexts(reading);
@@ -18,6 +18,10 @@ export function readingOrder(reading: Reading): string[] {
   };
   const visit = (element: Element): void => {
     const block = !INLINE.has(element.standard);
+    if (element.standard === 'Form') {
+      line += ` [${element.annotations.map((each) => reading.file.text(each.get('TU')) ?? '').join('; ')}] `;
+      return;
+    }
     if (block && !(element.parent && joinsLabel(element))) close();
     if (element.alt !== undefined) line += ` ${element.alt} `;
     else {

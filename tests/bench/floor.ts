@@ -1,7 +1,7 @@
 import PDFDocument from 'pdfkit';
 import type { Segment } from '../../src/document/figure.ts';
 import { FACES, type Face, type Fonts } from '../../src/printers/pdf/fonts.ts';
-import type { Item } from '../../src/printers/pdf/item.ts';
+import type { Ink } from '../../src/printers/pdf/item.ts';
 import type { Laid } from '../../src/printers/pdf/page.ts';
 import { isTag, type Mark, type Tag } from '../../src/printers/pdf/tag.ts';
 
@@ -60,7 +60,7 @@ export function floorDocument(laid: Laid, fonts: Fonts): Uint8Array {
   return pdf.read();
 }
 
-function drawItems(pdf: PlainPdf, items: readonly Item[], contents: Map<Mark, object[]>): void {
+function drawItems(pdf: PlainPdf, items: readonly Ink[], contents: Map<Mark, object[]>): void {
   let open: Mark | 'artifact' | undefined;
   for (const item of items) {
     const mark = item.mark ?? 'artifact';
@@ -76,7 +76,7 @@ function drawItems(pdf: PlainPdf, items: readonly Item[], contents: Map<Mark, ob
   if (open) pdf.endMarkedContent();
 }
 
-function drawText(pdf: PlainPdf, item: Extract<Item, { kind: 'text' }>): void {
+function drawText(pdf: PlainPdf, item: Extract<Ink, { kind: 'text' }>): void {
   pdf.font(item.face);
   const cache = CACHES.get(item.face) ?? Object.create(null);
   CACHES.set(item.face, cache);
@@ -85,7 +85,7 @@ function drawText(pdf: PlainPdf, item: Extract<Item, { kind: 'text' }>): void {
   pdf.text(item.text, item.x, item.y, { lineBreak: false, baseline: 'alphabetic' });
 }
 
-function drawPath(pdf: PlainPdf, item: Extract<Item, { kind: 'path' }>): void {
+function drawPath(pdf: PlainPdf, item: Extract<Ink, { kind: 'path' }>): void {
   pdf.save().translate(item.x, item.y).lineWidth(item.line);
   for (const part of item.path) drawSegment(pdf, part);
   pdf.stroke([0, 0, 0]).restore();

@@ -1,4 +1,4 @@
-import type { Item, TextItem } from '../../src/printers/pdf/item.ts';
+import type { Ink, PathItem, TextItem } from '../../src/printers/pdf/item.ts';
 
 /** Left, top, right, bottom in points. */
 export type Box = readonly [number, number, number, number];
@@ -7,7 +7,7 @@ export type Box = readonly [number, number, number, number];
  * Where an item puts ink, near enough to tell whether two things touch: text by the heights of its characters in the text family
  * (em fractions measured from Source Sans 3), paths by their points and half their line.
  */
-export function inkBox(item: Item): Box {
+export function inkBox(item: Ink): Box {
   return item.kind === 'text' ? textBox(item) : pathBox(item);
 }
 
@@ -22,7 +22,7 @@ function textBox({ x, y, width, size, text }: TextItem): Box {
   return [x, y - size * (small ? SMALL : TALL), x + width, y + size * (deep ? 0.21 : 0.02)];
 }
 
-function pathBox(item: Extract<Item, { kind: 'path' }>): Box {
+function pathBox(item: PathItem): Box {
   const half = item.line / 2;
   const points = item.path.flatMap((part) => (part.to === 'close' ? [] : [[item.x + part.x, item.y + part.y] as const]));
   const xs = points.map(([x]) => x);

@@ -35,6 +35,7 @@ const WHERE = [
   'feedback',
   'print',
   'tint',
+  'fillable',
   'page',
   'name',
   'out',

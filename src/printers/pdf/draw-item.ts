@@ -1,10 +1,10 @@
 import type { Segment } from '../../document/figure.ts';
 import type { DocumentFace } from './document-face.ts';
 import type { Sheet } from './draw.ts';
-import type { Item, PathItem, TextItem } from './item.ts';
+import type { Ink, PathItem, TextItem } from './item.ts';
 
 /** Page operators for one item. pdfkit has turned the page upside down (origin top left); text is turned back. */
-export function drawItem(sheet: Sheet, item: Item, paper: readonly number[] = [1, 1, 1]): string {
+export function drawItem(sheet: Sheet, item: Ink, paper: readonly number[] = [1, 1, 1]): string {
   return item.kind === 'text' ? drawText(sheet, item) : drawPath(item, paper);
 }
 

@@ -10,6 +10,7 @@ export function buildStructure(sheet: Sheet, laid: Laid): void {
 }
 
 function buildElement(sheet: Sheet, tag: Tag): StructureElement | undefined {
+  if (tag.type === 'Form') return formElement(sheet, tag);
   const kids = tag.kids.flatMap((kid): readonly (StructureElement | MarkedContent)[] => {
     if (!isTag(kid)) return sheet.contents.get(kid) ?? [];
     const element = buildElement(sheet, kid);
@@ -20,6 +21,14 @@ function buildElement(sheet: Sheet, tag: Tag): StructureElement | undefined {
   const own = attributes(tag);
   if (own) element.dictionary.data.A = own;
   for (const kid of kids) element.add(kid);
+  element.end();
+  return element;
+}
+
+/** A Form element holds nothing but its widget. */
+function formElement(sheet: Sheet, tag: Tag): StructureElement {
+  const element = sheet.pdf.struct('Form');
+  for (const kid of tag.kids) if (!isTag(kid)) sheet.form.attach(kid, element);
   element.end();
   return element;
 }

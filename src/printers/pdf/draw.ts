@@ -1,11 +1,12 @@
 import PDFDocument, { type MarkedContent } from 'pdfkit';
 import { DocumentFace } from './document-face.ts';
+import { FormFields } from './draw-fields.ts';
 import { drawItem } from './draw-item.ts';
 import { buildStructure } from './draw-structure.ts';
 import { FACES, type Face, type Fonts } from './fonts.ts';
-import type { Item } from './item.ts';
+import type { Ink } from './item.ts';
 import type { Laid, Page } from './page.ts';
-import type { Mark } from './tag.ts';
+import { isTag, type Mark, type Tag } from './tag.ts';
 
 /** Nothing but the document decides the bytes: all carry this date. */
 const CREATED = new Date('2000-01-01T00:00:00Z');
@@ -16,6 +17,7 @@ export interface Sheet {
   readonly fonts: Fonts;
   readonly faces: ReadonlyMap<Face, DocumentFace>;
   readonly contents: Map<Mark, MarkedContent[]>;
+  readonly form: FormFields;
 }
 
 /**
@@ -24,9 +26,11 @@ export interface Sheet {
  */
 export function draw(laid: Laid, fonts: Fonts): Uint8Array {
   const pdf = openDocument(laid);
-  const sheet: Sheet = { pdf, fonts, faces: registerFaces(pdf, fonts), contents: new Map() };
-  for (const page of laid.pages) drawPage(sheet, page);
+  const sheet: Sheet = { pdf, fonts, faces: registerFaces(pdf, fonts), contents: new Map(), form: new FormFields(pdf) };
+  const order = fieldOrder(laid.root);
+  for (const page of laid.pages) drawPage(sheet, page, order);
   buildStructure(sheet, laid);
+  sheet.form.finish();
   for (const page of laid.pages) {
     for (const { title, y } of page.bookmarks) {
       pdf.outline.addItem(title, { pageNumber: page.number - 1, top: y, left: page.width });
@@ -37,7 +41,7 @@ export function draw(laid: Laid, fonts: Fonts): Uint8Array {
   return Buffer.concat(pdf.chunks);
 }
 
-/** pdfkit's document is a stream; this one keeps what it would send. */
+/** pdfkit's document is a stream; this one keeps what it would send. It has no form but ours, which needs no finishing touch. */
 class KeptDocument extends PDFDocument {
   declare chunks: Uint8Array[];
   override push(chunk: Uint8Array | null): boolean {
@@ -45,6 +49,7 @@ class KeptDocument extends PDFDocument {
     if (chunk) this.chunks.push(chunk);
     return true;
   }
+  override endAcroForm(): void {}
 }
 
 function openDocument(laid: Laid): KeptDocument {
@@ -77,7 +82,20 @@ function registerFaces(pdf: PDFDocument, fonts: Fonts): Map<Face, DocumentFace> 
   return new Map(FACES.map((face, i) => [face, new DocumentFace(pdf, fonts, face, `F${i + 1}`)]));
 }
 
-function drawPage(sheet: Sheet, page: Page): void {
+/** Marks of fields, in the order in which the structure is read. */
+function fieldOrder(root: Tag): ReadonlyMap<Mark, number> {
+  const order = new Map<Mark, number>();
+  const visit = (tag: Tag): void => {
+    for (const kid of tag.kids) {
+      if (isTag(kid)) visit(kid);
+      else if (tag.type === 'Form') order.set(kid, order.size);
+    }
+  };
+  visit(root);
+  return order;
+}
+
+function drawPage(sheet: Sheet, page: Page, order: ReadonlyMap<Mark, number>): void {
   const { pdf } = sheet;
   pdf.addPage({ size: [page.width, page.height], margin: 0 });
   if (page.tint) drawBackground(sheet, page, page.tint);
@@ -97,6 +115,7 @@ function drawPage(sheet: Sheet, page: Page): void {
     pdf.addContent(group.map((item) => drawItem(sheet, item, page.tint)).join('\n'));
     pdf.endMarkedContent();
   }
+  sheet.form.place([...page.fields].sort((one, other) => (order.get(one.mark) ?? 0) - (order.get(other.mark) ?? 0)));
 }
 
 function drawBackground({ pdf }: Sheet, { width, height }: Page, tint: readonly number[]): void {
@@ -106,8 +125,8 @@ function drawBackground({ pdf }: Sheet, { width, height }: Page, tint: readonly 
 }
 
 /** Neighbouring items of one mark, or neighbouring artifacts, share a marked-content sequence. */
-function groupByMark(items: readonly Item[]): Item[][] {
-  const groups: Item[][] = [];
+function groupByMark(items: readonly Ink[]): Ink[][] {
+  const groups: Ink[][] = [];
   for (const item of items) {
     const group = groups.at(-1);
     if (group && group[0]!.mark === item.mark) group.push(item);

@@ -87,9 +87,10 @@ function blankPiece(ems: number, pen: Pen): Piece {
   const width = Math.min(ems * pen.size, widest(pen));
   const line = dots(0, pen.size * 0.12, width);
   const speech: Speech = { type: 'Span', actual: ' blank ' };
-  return new BoxBuilder(pen)
+  const piece = new BoxBuilder(pen)
     .path(line)
     .skip(width)
     .reach(pen.size * 0.9, pen.size * 0.2)
     .build(speech);
+  return { ...piece, isBlank: true };
 }

@@ -2,8 +2,11 @@ import type { Segment } from '../../document/figure.ts';
 import type { Face } from './fonts.ts';
 import type { Mark } from './tag.ts';
 
-/** Something drawn. `x` and `y` are in points from the top left; a mark ties it to the structure, without one it is an artifact. */
-export type Item = TextItem | PathItem;
+/** Something on a page. `x` and `y` are in points from the top left; a mark ties it to the structure, without one it is an artifact. */
+export type Item = Ink | FieldItem;
+
+/** Something drawn. */
+export type Ink = TextItem | PathItem;
 
 /** One run of text in one face and size; `y` is its baseline. */
 export interface TextItem {
@@ -35,6 +38,24 @@ export interface PathItem {
   /** round line ends: a dash of 0 then draws dots */
   readonly round?: boolean;
   readonly mark?: Mark;
+}
+
+/** A place to type in or to choose at, on sheets that are filled in on a screen. It puts no ink on the page. */
+export interface FieldItem {
+  readonly kind: 'field';
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly name: string;
+  /** read out when the field is reached, and shown over it */
+  readonly tip: string;
+  readonly lines: 'one' | 'several';
+  /** of the text that is typed */
+  readonly size: number;
+  /** an option: its letter, and the group of which one at most is chosen */
+  readonly option?: { readonly letter: string; readonly group: string; readonly groupTip: string };
+  readonly mark: Mark;
 }
 
 /** The same item somewhere else. */

@@ -1,8 +1,9 @@
 import type { Document } from '../../document/document.ts';
 import { layBlocks } from './blocks/handlers.ts';
+import { Fields } from './fields.ts';
 import type { Fonts } from './fonts.ts';
 import { drawFoot, withFootRoom } from './foot.ts';
-import { INK, type Item, shift } from './item.ts';
+import { type FieldItem, INK, type Ink, type Item, shift } from './item.ts';
 import type { Laid, Page } from './page.ts';
 import { paginate } from './paginate.ts';
 import type { Pen } from './piece.ts';
@@ -22,7 +23,8 @@ export function layout(document: Document, settings: Settings, fonts: Fonts): La
   const pen: Pen = { fonts, measures, face: 'regular', size: measures.size.text, ink: INK.text };
   const sheet = document.kind === 'sheet';
   const width = measures.frame - (sheet ? measures.cells : 0);
-  const room: Room = { pen, x: 0, width, tag: root, sheet, lay: layBlocks };
+  const fields = sheet && settings.fillable ? { fields: new Fields() } : {};
+  const room: Room = { pen, x: 0, width, tag: root, sheet, lay: layBlocks, ...fields };
   const slabs = layBlocks(document.blocks, room);
   settleHeadings(root);
   const pages = paginate(slabs, measures.height - measures.margin.top - measures.margin.bottom, sheet ? EARLY : 0);
@@ -63,8 +65,13 @@ function makePage(slabs: readonly Slab[], facts: PageFacts): Page {
   const foot = drawFoot(slabs, facts).map((item) => shift(item, left, measures.height - margin.bottom));
   const frame = { left, top: margin.top, right: left + measures.frame, bottom: measures.height - margin.bottom };
   placeFigures(items);
-  return { number: facts.number, width: measures.width, height: measures.height, frame, items: [...items, ...foot], bookmarks };
+  const { number } = facts;
+  const size = { width: measures.width, height: measures.height };
+  return { number, ...size, frame, items: [...items, ...foot].filter(isInk), fields: items.filter(isField), bookmarks };
 }
+
+const isField = (item: Item): item is FieldItem => item.kind === 'field';
+const isInk = (item: Item): item is Ink => item.kind !== 'field';
 
 /** How far the white between slabs is opened so that the page ends near its foot; a little at most, else pages would differ. */
 function airiness(slabs: readonly Slab[], measures: Measures): number {

@@ -37,6 +37,15 @@ declare module 'pdfkit' {
     add(child: StructureElement | MarkedContent): StructureElement;
     end(): void;
     readonly dictionary: Reference;
+    /** not public: what it holds, and how each of them is written */
+    readonly _children: unknown[];
+    _flushChild: (child: unknown) => void;
+  }
+  export interface Page {
+    readonly height: number;
+    readonly fonts: Record<string, unknown>;
+    readonly annotations: Reference[];
+    readonly dictionary: Reference;
   }
   export interface StructureOptions {
     readonly alt?: string;
@@ -61,7 +70,9 @@ declare module 'pdfkit' {
   export default class PDFDocument {
     constructor(options: DocumentOptions);
     info: Record<string, string | Date>;
-    readonly page: { readonly height: number; readonly fonts: Record<string, unknown> };
+    readonly page: Page;
+    /** not public: the catalog */
+    readonly _root: Reference;
     readonly outline: {
       addItem(title: string, options: { pageNumber: number; top: number; left: number }): unknown;
     };
@@ -73,7 +84,11 @@ declare module 'pdfkit' {
     endMarkedContent(): this;
     struct(type: string, options?: StructureOptions): StructureElement;
     addStructure(element: StructureElement): this;
+    createStructParentTreeNextKey(): number;
+    getStructParentTree(): { add(key: number, value: Reference): void };
     endMetadata(): void;
+    /** not public: finishes the forms that pdfkit makes itself */
+    endAcroForm(): void;
     end(): void;
     push(chunk: Uint8Array | null): boolean;
   }

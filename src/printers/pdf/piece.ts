@@ -41,6 +41,8 @@ export interface Piece {
   /** drawn with it: fraction bars, gaps to fill */
   readonly paths: readonly PathItem[];
   readonly speech?: Speech;
+  /** a gap to write in */
+  readonly isBlank?: true;
   /** spaces only: how unwelcome a line end is here, 0 for between words */
   readonly cost: number;
 }

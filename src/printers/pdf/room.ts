@@ -1,6 +1,7 @@
 import type { Block } from '../../document/block.ts';
 import type { Inline } from '../../document/inline.ts';
 import { breakLines } from './break-lines.ts';
+import type { Fields } from './fields.ts';
 import type { Face } from './fonts.ts';
 import { inlinePieces } from './inline-pieces.ts';
 import type { TextItem } from './item.ts';
@@ -18,12 +19,17 @@ export interface Room {
   readonly tag: Tag;
   /** question sheets have a column of marking cells at the right; schemes use the whole frame */
   readonly sheet: boolean;
+  /** names fields, on sheets that are filled in on a screen */
+  readonly fields?: Fields;
   /** lays blocks in a room; handed in so that handlers do not import their own table */
   readonly lay: (blocks: readonly Block[], room: Room) => Slab[];
 }
 
 /** A room inside another: moved, narrowed, with another pen or tag. */
-export function inner(room: Room, more: { dx?: number; width?: number; tag?: Tag; pen?: Partial<Pen> }): Room {
+export function inner(
+  room: Room,
+  more: { dx?: number; width?: number; tag?: Tag; pen?: Partial<Pen>; fields?: Fields | undefined },
+): Room {
   const dx = more.dx ?? 0;
   return {
     ...room,
@@ -31,6 +37,7 @@ export function inner(room: Room, more: { dx?: number; width?: number; tag?: Tag
     width: more.width ?? room.width - dx,
     tag: more.tag ?? room.tag,
     pen: more.pen ? { ...room.pen, ...more.pen } : room.pen,
+    ...(more.fields ? { fields: more.fields } : {}),
   };
 }
 
@@ -38,7 +45,12 @@ export function inner(room: Room, more: { dx?: number; width?: number; tag?: Tag
 export function setText(inlines: readonly Inline[], room: Room, type?: TagType, more: Partial<Setting> = {}): Slab[] {
   const tag = type ? addTag(room.tag, type) : room.tag;
   const lines = breakLines(inlinePieces(inlines, room.pen), room.width, more.indent);
-  return setLines(lines, room.pen, { x: room.x, width: room.width, ...more }, tag);
+  return setLines(lines, room.pen, { x: room.x, width: room.width, ...blanksIn(room), ...more }, tag);
+}
+
+/** How gaps in lines become fields, where there are fields. */
+export function blanksIn({ fields }: Room, what = 'blank'): Pick<Setting, 'blank'> {
+  return fields ? { blank: () => fields.next(what) } : {};
 }
 
 /** A word or two at a fixed place. */

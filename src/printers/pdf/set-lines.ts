@@ -12,6 +12,8 @@ export interface Setting {
   /** indent of every line but the first */
   readonly indent?: number;
   readonly leading?: number;
+  /** names the field that a gap becomes, on sheets that are filled in on a screen */
+  readonly blank?: () => { readonly name: string; readonly tip: string };
 }
 
 /** Marks of the content of one tag, in reading order: plain text directly below it, formulas in tags of their own. */
@@ -27,6 +29,11 @@ class Marker {
     this.#speech = speech;
     this.#mark = speech ? addMark(this.#tagFor(speech), speech.actual) : addMark(this.#tag);
     return this.#mark;
+  }
+  /** The mark of a field among the text. */
+  fieldMark(): Mark {
+    this.#mark = undefined;
+    return addMark(addTag(this.#tag, 'Form'));
   }
   #tagFor(speech: Speech): Tag {
     return addTag(this.#tag, speech.type, speech.alt === undefined ? {} : { alt: speech.alt });
@@ -45,7 +52,9 @@ export function setLines(lines: readonly Line[], pen: Pen, setting: Setting, tag
     const room = setting.width - indent - line.width;
     const x = setting.x + indent + room * { start: 0, middle: 0.5, end: 1 }[setting.align ?? 'start'];
     const widow = i === 0 || i >= lines.length - 2;
-    return slab(ascent + descent, lineItems(line, x, ascent, marker), { after: widow && i < lines.length - 1 ? KEEP : 30 });
+    return slab(ascent + descent, lineItems(line, { x, baseline: ascent, size: pen.size }, marker, setting.blank), {
+      after: widow && i < lines.length - 1 ? KEEP : 30,
+    });
   });
 }
 
@@ -54,10 +63,24 @@ export function strutAscent(pen: Pen): number {
   return pen.size * (pen.measures.leading * 0.5 + 0.25);
 }
 
-function lineItems(line: Line, x: number, baseline: number, marker: Marker): Item[] {
+/** Where a line begins, and the size of its text. */
+interface LinePlace {
+  readonly x: number;
+  readonly baseline: number;
+  readonly size: number;
+}
+
+function lineItems(line: Line, { x, baseline, size }: LinePlace, marker: Marker, blank: Setting['blank']): Item[] {
   const items: Item[] = [];
   let at = x;
   for (const piece of line.end ? [...line.pieces, line.end] : line.pieces) {
+    if (piece.isBlank && blank) {
+      const box = { x: at, y: baseline - size * 0.95, width: piece.width, height: size * 1.2 };
+      items.push({ kind: 'field', ...box, ...blank(), lines: 'one', size, mark: marker.fieldMark() });
+      for (const path of piece.paths) items.push(shift(path, at, baseline));
+      at += piece.width;
+      continue;
+    }
     const mark = marker.markFor(piece.speech);
     for (const run of piece.runs) pushRun(items, run, at, baseline, mark);
     for (const path of piece.paths) items.push({ ...shift(path, at, baseline), ...(piece.speech ? { mark } : {}) });

@@ -9,6 +9,8 @@ export interface Settings {
   readonly sides: 'one' | 'both';
   /** background of the page, for readers whom white paper dazzles; none when absent */
   readonly tint?: Tint;
+  /** question sheets have fields to type into, for work that is handed in as a file */
+  readonly fillable?: boolean;
 }
 
 /** Tints of the page: all text keeps a contrast above 7 to 1 on them, and none is seen on a grey print. */

@@ -21,7 +21,8 @@ export type TagType =
   | 'TD'
   | 'Span'
   | 'Formula'
-  | 'Figure';
+  | 'Figure'
+  | 'Form';
 
 /** A node of the logical structure. Content hangs on it by marks, in reading order among its child tags. */
 export interface Tag {

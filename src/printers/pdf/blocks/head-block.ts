@@ -1,5 +1,6 @@
 import type { Block } from '../../../document/block.ts';
 import { breakLines, type Line } from '../break-lines.ts';
+import { fieldIn } from '../fields.ts';
 import { box, INK, type Item, rule } from '../item.ts';
 import { BoxBuilder, type Pen, type Piece, spacePiece, textWidth } from '../piece.ts';
 import { inner, label, type Room, setText, smallPen } from '../room.ts';
@@ -69,10 +70,11 @@ function cellStrip(cells: readonly string[], room: Room, beside: boolean): Strip
     const share = i === 0 ? width : width / (cells.length - 1);
     const x = i === 0 ? left : left + (i - 1) * share;
     const y = i === 0 ? 0 : height;
-    return [
-      box(x, y, share, height, 0.6, INK.rule),
-      label(pen, text, { x: x + size * 0.5, y: y + size * 1.1, size, mark: addMark(addTag(room.tag, 'P')) }),
-    ];
+    const name = label(pen, text, { x: x + size * 0.5, y: y + size * 1.1, size, mark: addMark(addTag(room.tag, 'P')) });
+    // a cell with a slash is the marker's
+    const small = inner(room, { pen: { size: Math.min(room.pen.size, height * 0.45) } });
+    const field = text.includes('/') ? [] : fieldIn(small, text, [x + 1, y + size * 1.3, share - 2, height - size * 1.3 - 1]);
+    return [box(x, y, share, height, 0.6, INK.rule), name, ...field];
   });
   return { height: cells.length > 1 ? 2 * height : height, items };
 }

@@ -1,9 +1,9 @@
 import type { Block } from '../../../document/block.ts';
-import { INK, ring } from '../item.ts';
+import { type FieldItem, INK, ring } from '../item.ts';
 import { inner, label, type Room, setText } from '../room.ts';
 import { strutAscent } from '../set-lines.ts';
 import { keepTogether, type Slab, withAbove, withItems } from '../slab.ts';
-import { addMark, addTag } from '../tag.ts';
+import { addMark, addTag, type Tag } from '../tag.ts';
 
 /** Options, one a line, each letter in a small ring. */
 export function layOptions({ options }: Extract<Block, { kind: 'options' }>, room: Room): Slab[] {
@@ -13,6 +13,7 @@ export function layOptions({ options }: Extract<Block, { kind: 'options' }>, roo
   const radius = pen.size * 0.66;
   const dx = radius * 2 + pen.size * 0.65;
   const size = Math.max(floor, pen.size * 0.78);
+  const group = room.fields?.next('choice of one option');
   const slabs = options.flatMap((option, i) => {
     const item = addTag(list, 'LI');
     const mark = addMark(addTag(item, 'Lbl'));
@@ -26,11 +27,35 @@ export function layOptions({ options }: Extract<Block, { kind: 'options' }>, roo
       size,
       mark,
     });
-    const text = setText(option.content, inner(room, { dx, tag: addTag(item, 'LBody') }));
+    const body = addTag(item, 'LBody');
+    const choice = group ? [optionField(option.letter, { x: room.x, middle, radius }, group, body)] : [];
+    const text = setText(option.content, inner(room, { dx, tag: body }));
     return withAbove(
-      withItems(text, [ring(room.x + radius, middle, radius, 0.6, INK.rule), letter]),
+      withItems(text, [ring(room.x + radius, middle, radius, 0.6, INK.rule), letter, ...choice]),
       i === 0 ? step : step * 0.55,
     );
   });
   return keepTogether(slabs, 0);
+}
+
+/** The ring of an option as a field: one of its group at most is chosen. */
+function optionField(
+  letter: string,
+  { x, middle, radius }: { readonly x: number; readonly middle: number; readonly radius: number },
+  group: { readonly name: string; readonly tip: string },
+  body: Tag,
+): FieldItem {
+  const tip = `${group.tip}: option ${letter}`;
+  const option = { letter, group: group.name, groupTip: group.tip };
+  const place = { x: x - 1, y: middle - radius - 1, width: 2 * radius + 2, height: 2 * radius + 2 };
+  return {
+    kind: 'field',
+    ...place,
+    name: group.name,
+    tip,
+    lines: 'one',
+    size: radius,
+    option,
+    mark: addMark(addTag(body, 'Form')),
+  };
 }

@@ -18,7 +18,8 @@ export function layQuestion(question: QuestionBlock, room: Room): Slab[] {
   const tag = addTag(room.tag, 'Sect');
   const mark = addMark(addTag(tag, 'H2'), `Question ${question.number}`);
   const number = label(pen, String(question.number), { x: room.x, y: strutAscent(pen), face: 'strong', size: size.number, mark });
-  const text = inner(room, { dx: hang, tag });
+  const fields = room.fields?.within(`q${question.number}`, `Question ${question.number}`);
+  const text = inner(room, { dx: hang, tag, fields });
   const crowded = question.stem.length === 0 && question.parts[0]?.letter !== undefined;
   const stem = crowded ? [slab(pen.size * 1.2, [], { after: KEEP })] : layStem(question, text);
   const list = question.parts.length > 1 ? addTag(tag, 'L', { numbering: 'LowerAlpha' }) : undefined;
@@ -54,10 +55,11 @@ function layPart(part: PartBlock, room: Room, listed: boolean): Slab[] {
   const letterMark = part.letter && listed ? addMark(addTag(item, 'Lbl')) : undefined;
   const body = listed ? addTag(item, 'LBody') : room.tag;
   const [first, ...rest] = part.blocks;
+  const fields = part.letter === undefined ? room.fields : room.fields?.within(part.letter, `part ${part.letter}`);
   const beside = pen.measures.cells > 0;
   // where no column is kept free for marking cells, the words beside one give way to it
   const taken = beside && !room.sheet ? cellWidth(pen.measures) + size.text : 0;
-  const prompt = first ? room.lay([first], inner(room, { tag: body, width: room.width - taken })) : [];
+  const prompt = first ? room.lay([first], inner(room, { tag: body, width: room.width - taken, fields })) : [];
   const opening = beside && prompt.length > 0 ? [stack(prompt)] : prompt;
   // A part that is printed in full, as an example to complete, has no marks to give.
   const cell = part.marks === 0 ? [] : markingCell(part.marks, room, body);
@@ -71,7 +73,7 @@ function layPart(part: PartBlock, room: Room, listed: boolean): Slab[] {
             { above: step * 0.3 },
           ),
         ];
-  const slabs = [...opening, ...below, ...room.lay(rest, inner(room, { tag: body }))];
+  const slabs = [...opening, ...below, ...room.lay(rest, inner(room, { tag: body, fields }))];
   const marked = letterMark ? { mark: letterMark } : {};
   const place = { x: room.x - pen.measures.hang, y: strutAscent(pen), face: 'strong' as const, size: size.text * 1.05 };
   const letter = part.letter ? [label(pen, part.letter, { ...place, ...marked })] : [];

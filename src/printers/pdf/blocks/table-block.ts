@@ -1,4 +1,7 @@
 import type { Table } from '../../../document/block.ts';
+import type { Inline } from '../../../document/inline.ts';
+import { speakInlines } from '../../../document/spoken.ts';
+import { fieldIn } from '../fields.ts';
 import { INK, type Item, rule, shift } from '../item.ts';
 import { inner, type Room } from '../room.ts';
 import { KEEP, type Slab, slab } from '../slab.ts';
@@ -49,6 +52,7 @@ function layRow(cells: Table['header'], plan: RowPlan): Slab {
   let x = room.x;
   let height = plan.header ? 0 : plan.style.rowHeight;
   const cellSlabs: Slab[] = [];
+  const open: { room: Room; what: string }[] = [];
   for (const [i, width] of widths.entries()) {
     const heading = plan.header ? 'Column' : i === 0 && table.rowHeaders ? 'Row' : undefined;
     const tag = heading ? addTag(plan.row, 'TH', { scope: heading }) : addTag(plan.row, 'TD');
@@ -57,13 +61,25 @@ function layRow(cells: Table['header'], plan: RowPlan): Slab {
     const content = layCell(cells[i] ?? [], cell, table.align[i] ?? 'start');
     height = Math.max(height, content.height + pad * 0.55);
     cellSlabs.push(content);
+    if (isOpen(cells[i], plan)) open.push({ room: { ...cell, x, width }, what: cellWords(table, cells, i) });
     x += width;
   }
   for (const content of cellSlabs) {
     const dy = plan.style.grid ? (height - content.height) / 2 : pad * 0.275;
     items.push(...content.items.map((item) => shift(item, 0, dy)));
   }
+  for (const { room: cell, what } of open) items.push(...fieldIn(cell, what, [cell.x + 1, 1, cell.width - 2, height - 2]));
   return slab(height, items);
+}
+
+/** An empty cell of a grid is there to be filled in. */
+function isOpen(cell: readonly Inline[] | undefined, { style, header }: RowPlan): boolean {
+  return style.grid && !header && speakInlines(cell ?? []) === '';
+}
+
+/** `first, colour of the solution` */
+function cellWords(table: Table, cells: Table['header'], column: number): string {
+  return [cells[0], table.header[column]].flatMap((each) => speakInlines(each ?? []) || []).join(', ');
 }
 
 /** Adds the rules, and says where a page may turn. */

@@ -2,7 +2,7 @@ import type { Block } from '../../../document/block.ts';
 import { breakLines } from '../break-lines.ts';
 import { inlinePieces } from '../inline-pieces.ts';
 import type { Piece } from '../piece.ts';
-import type { Room } from '../room.ts';
+import { blanksIn, type Room } from '../room.ts';
 import { setLines } from '../set-lines.ts';
 import { keepTogether, type Slab, withAbove } from '../slab.ts';
 import { addTag } from '../tag.ts';
@@ -30,7 +30,12 @@ export function layWorking({ lines }: Extract<Block, { kind: 'working' }>, room:
     const { indent, hang } = fitting ? aligned : { indent: 0, hang: pen.size };
     const pieces = fitting ? whole : [...left, ...inlinePieces([{ kind: 'text', text: ' =\u00a0' }], pen), ...right];
     const lines = breakLines(pieces, room.width - indent, hang);
-    return setLines(lines, pen, { x: room.x + indent, width: room.width - indent, indent: hang }, addTag(room.tag, 'P'));
+    return setLines(
+      lines,
+      pen,
+      { x: room.x + indent, width: room.width - indent, indent: hang, ...blanksIn(room) },
+      addTag(room.tag, 'P'),
+    );
   });
   return withAbove(keepTogether(slabs, 30), room.pen.measures.step * 0.6);
 }

@@ -1,0 +1,58 @@
+import type { AnswerSpace } from '../../../document/block.ts';
+import { speakInlines, speakQuantity } from '../../../document/spoken.ts';
+import type { Line } from '../break-lines.ts';
+import { fieldIn } from '../fields.ts';
+import { inlinePieces } from '../inline-pieces.ts';
+import { box, INK, type Item } from '../item.ts';
+import type { Piece } from '../piece.ts';
+import { blanksIn, type Room } from '../room.ts';
+import { setLines } from '../set-lines.ts';
+import { MM } from '../settings.ts';
+import { type Slab, slab, stack } from '../slab.ts';
+import { addTag } from '../tag.ts';
+
+type Working = Extract<AnswerSpace, { kind: 'working' }>;
+
+/** Height of the box for working: 25 mm for one mark, 32 mm for three, and a line of writing more for each beyond. */
+function boxHeight(marks: number): number {
+  return (25 + 3.5 * (Math.min(marks, 3) - 1) + 7 * Math.max(0, marks - 3)) * MM;
+}
+
+/** An open box with a light inner margin, ending in an answer line: symbol = …… unit. */
+export function workingBox(space: Working, room: Room): Slab[] {
+  const { pen } = room;
+  const pad = pen.size * 0.8;
+  const inside = room.width - 2 * pad;
+  const open = boxHeight(space.marks) * Math.max(1, pen.size / 14);
+  const working = fieldIn(room, 'working', [room.x + 1, 1, room.width - 2, open - pad], 'several');
+  const lines = answerLines(space, room, inside);
+  const setting = { x: room.x + pad, width: inside, align: 'end' as const, ...blanksIn(room, answerWords(space)) };
+  const answer = stack(setLines(lines, pen, setting, addTag(room.tag, 'P')));
+  const height = open + answer.height;
+  const top = open - pad * 0.5;
+  const items: Item[] = answer.items.map((item) => ({ ...item, y: item.y + top }));
+  const frame = box(room.x, 0, room.width, height, pen.measures.hairline, INK.rule);
+  return [slab(height, [frame, ...working, ...items], { above: pen.measures.step })];
+}
+
+/** `answer, E standard cell, in V` */
+function answerWords({ symbol, unit }: Working): string {
+  return ['answer', speakInlines(symbol), ...(unit ? [`in ${speakQuantity('', unit)}`] : [])].join(', ');
+}
+
+/**
+ * `symbol = …… unit`, its gap as wide as there is room for, up to a third of the line. It breaks only before the gap, and only where
+ * no gap would be left.
+ */
+function answerLines(space: Working, { pen, width }: Room, inside: number): Line[] {
+  const unit = space.unit ? [{ kind: 'quantity' as const, number: '', unit: space.unit }] : [];
+  const before = inlinePieces([...space.symbol, { kind: 'text', text: ' =\u00a0' }], pen);
+  const after = inlinePieces([{ kind: 'text', text: '\u00a0' }, ...unit], pen);
+  const widthOf = (pieces: readonly Piece[]): number => pieces.reduce((sum, piece) => sum + piece.width, 0);
+  const wanted = Math.min(width * 0.34, pen.size * 11);
+  const left = inside - widthOf(before) - widthOf(after);
+  const least = pen.size * 2;
+  const gap = inlinePieces([{ kind: 'gap', width: (left < least ? wanted : Math.min(wanted, left)) / pen.size }], pen);
+  const rows = left < least ? [before, [...gap, ...after]] : [[...before, ...gap, ...after]];
+  return rows.map((pieces) => ({ pieces, width: widthOf(pieces) }));
+}
