@@ -44,6 +44,8 @@ export interface Slip {
   readonly at: NodeId;
   work(values: Values): Value;
   applies(values: Values): boolean;
+  /** steps that one who makes it never takes, so that their marks are not earned either: amounts, where masses are compared at once */
+  readonly skips?: readonly NodeId[];
   /** to the pupil: at most 30 words */
   readonly feedback: string;
   /** what has happened, in words a colleague would use */

@@ -6,7 +6,7 @@ import type { NodeId, Value, Values } from './value.ts';
 
 /**
  * The "if you see this" rows of an item: each slip that applies, followed through every later step with right work. The slip's own
- * step loses its points; a later point stands when its step's value is unchanged or when the point carries on. Slips that change
+ * step loses its points, and so do steps it skips; a later point stands when its step's value is unchanged or when the point carries on. Slips that change
  * nothing printed are dropped; slips that look alike are one row, the later ones its aliases.
  */
 export function rowsOf(item: Item): Row[] {
@@ -50,7 +50,7 @@ function rowOf(item: Item, slip: Slip, changed: readonly Step[], values: Values)
     happened: slip.happened,
     feedback: slip.feedback,
     seen,
-    earns: earnings(item, slip.at, changedIds),
+    earns: earnings(item, slip, changedIds),
   };
 }
 
@@ -70,9 +70,10 @@ function seenIn(part: Part, changed: readonly Step[], values: Values): SeenValue
   });
 }
 
-function earnings(item: Item, at: NodeId, changed: ReadonlySet<NodeId>): Map<PointId, 0 | 1> {
+function earnings(item: Item, { at, skips = [] }: Slip, changed: ReadonlySet<NodeId>): Map<PointId, 0 | 1> {
   const points = item.parts.flatMap((part) => part.points);
-  return new Map(points.map(({ id, step, carries }) => [id, step === at ? 0 : !changed.has(step) || carries ? 1 : 0]));
+  const isLost = (step: NodeId) => step === at || skips.includes(step);
+  return new Map(points.map(({ id, step, carries }) => [id, isLost(step) ? 0 : !changed.has(step) || carries ? 1 : 0]));
 }
 
 /** Marks that a row earns in a part, out of how many. */

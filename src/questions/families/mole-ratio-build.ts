@@ -1,24 +1,23 @@
 import { joined } from '../../chemistry/cell.ts';
-import type { Block } from '../../document/block.ts';
 import type { Inline } from '../../document/inline.ts';
-import { equation, quantity, species, text } from '../../document/inlines.ts';
+import { quantity, species, text } from '../../document/inlines.ts';
 import type { Words, WordsContext } from '../../document/words.ts';
-import { type Decimal, printDecimal } from '../../exact/decimal.ts';
+import type { Decimal } from '../../exact/decimal.ts';
 import { printNumber } from '../../exact/print-number.ts';
 import type { Tables } from '../../potentials/tables.ts';
 import type { Ask, Built } from '../family.ts';
 import { inPlural, solutionName } from '../names.ts';
-import { potentialTable } from '../potential-table.ts';
 import type { Item } from '../question.ts';
 import { solve } from '../solve.ts';
 import { unitNames } from '../unit-names.ts';
-import { bareEquation } from '../without-states.ts';
 import { ratioData } from './mole-ratio-data.ts';
 import type { RatioDraw } from './mole-ratio-draw.ts';
 import { nameOf, ratioParts } from './mole-ratio-parts.ts';
-import { massOf, planOf, type RatioPlan, waterIn } from './mole-ratio-plan.ts';
+import { planOf, type RatioPlan, waterIn } from './mole-ratio-plan.ts';
 import { ratioSlips } from './mole-ratio-slips.ts';
+import { stemOf } from './mole-ratio-stem.ts';
 import { lastStep, ratioSteps } from './mole-ratio-steps.ts';
+import { ACIDS, acidFor } from './mole-ratio-substance.ts';
 
 /** Builds the item of a reacting-amount question. */
 export function buildRatio(drawn: RatioDraw, tables: Tables, ask: Ask, words: Words): Built {
@@ -52,11 +51,7 @@ function givesOf({ told, oxidant, reductant }: RatioDraw, key: string): string[]
   return told === 'half-equations' ? [oxidant, reductant].map(({ id }) => `half:${id}`) : [];
 }
 
-function contextOf(
-  plan: RatioPlan,
-  tables: Tables,
-  units: { readonly volume: string; readonly concentration: string },
-): WordsContext {
+function contextOf(plan: RatioPlan, tables: Tables, units: ReturnType<typeof unitNames>): WordsContext {
   const { drawn, known, found } = plan;
   const printed = (value: Decimal | undefined, unit: string): Inline => (value ? quantity(printNumber(value), unit) : text(''));
   const { oxidant, reductant } = drawn;
@@ -76,6 +71,7 @@ function contextOf(
     amount: plan.weighsKnown ? printed(drawn.mass, 'g') : printed(drawn.volume, units.volume),
     unit: quantity('', units.volume),
     inAcid: drawn.medium === 'acid',
+    acid: ACIDS[acidFor(drawn)],
     condition: drawn.condition,
     oxidant: species(bareOf(plan, 'oxidant', 'from')),
     oxidantReduced: species(bareOf(plan, 'oxidant', 'to')),
@@ -90,72 +86,6 @@ function bareOf({ drawn }: RatioPlan, who: 'oxidant' | 'reductant', when: 'from'
   const { oxidised, reduced } = drawn[who];
   const { state: _, ...formula } = (who === 'oxidant') === (when === 'from') ? oxidised : reduced;
   return formula;
-}
-
-function stemOf(
-  plan: RatioPlan,
-  tables: Tables,
-  words: Words,
-  context: WordsContext,
-  units: { readonly volume: string; readonly concentration: string },
-): Block[] {
-  const { drawn } = plan;
-  const { oxidant, reductant, told } = drawn;
-  const reaction: Block[] =
-    told === 'equation'
-      ? [{ kind: 'display', content: [equation(bareEquation(joined(oxidant, reductant).equation))] }]
-      : told === 'half-equations'
-        ? [potentialTable([reductant, oxidant].map((couple) => ({ couple, before: [], datum: `E:${couple.id}` })))]
-        : [];
-  return [
-    ...words.blocks('stem', context),
-    ...(told === 'changes' ? words.blocks('changes', context) : []),
-    { kind: 'given', caption: 'Given', blocks: [...reaction, readings(plan, words, context, units), ...masses(plan, tables)] },
-  ];
-}
-
-/** What is known of the two reagents, one row each. */
-function readings(
-  { drawn }: RatioPlan,
-  words: Words,
-  context: WordsContext,
-  units: { readonly volume: string; readonly concentration: string },
-): Block {
-  const row = (section: string, value: Decimal | undefined, unit: string, role: string) =>
-    value ? [[words.inline(section, context), [quantity(printNumber(value), unit, role)]]] : [];
-  return {
-    kind: 'table',
-    summary: 'What is known of the two reagents',
-    header: [[text('Reading')], [text('Value')]],
-    rows: [
-      ...row('row-mass', drawn.mass, 'g', 'm'),
-      ...row('row-concentration', drawn.concentration, units.concentration, 'c'),
-      ...row('row-volume', drawn.volume, units.volume, 'V'),
-      ...row('row-found-concentration', drawn.foundConcentration, units.concentration, 'c-found'),
-    ],
-    rowHeaders: true,
-    align: ['start', 'end'],
-  };
-}
-
-/** Relative atomic masses, as the periodic-table extract prints them. */
-function masses({ elements }: RatioPlan, tables: Tables): Block[] {
-  if (elements.length === 0) return [];
-  return [
-    {
-      kind: 'table',
-      summary: 'Relative atomic masses',
-      header: [[text('Element')], ...elements.map((element) => [text(element)])],
-      rows: [
-        [
-          [text('Relative atomic mass')],
-          ...elements.map((element) => [quantity(printDecimal(tables.atomicMasses.get(element)!.printed), '', massOf(element))]),
-        ],
-      ],
-      rowHeaders: true,
-      align: ['start', ...elements.map(() => 'end' as const)],
-    },
-  ];
 }
 
 function featuresOf({ drawn, known, found, weighsKnown, weighsFound }: RatioPlan): Record<string, string> {

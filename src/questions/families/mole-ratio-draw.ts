@@ -11,6 +11,7 @@ import { mayMix } from '../may-mix.ts';
 import type { Caution } from '../question.ts';
 import { drawPair, type ReactingPair } from './mole-ratio-pairs.ts';
 import {
+  acidFor,
   handledOf,
   isDissolved,
   isWeighed,
@@ -160,7 +161,8 @@ function cautionsOf(
   { concentration, foundConcentration }: Figures,
   tables: Tables,
 ): Caution[] | undefined {
-  const acid: readonly Handled[] = medium === 'acid' ? [{ key: 'H2SO4', form: 'solution', concentration: 1 }] : [];
+  const acid: readonly Handled[] =
+    medium === 'acid' ? [{ key: acidFor({ known, found }), form: 'solution', concentration: 1 }] : [];
   return cautionsFor(
     [
       handledOf(known, measures.known, concentration?.value.toNumber() ?? BENCH, tables),

@@ -36,10 +36,10 @@ function computed(unit: string, expression: Expression) {
   return (values: Values): Value => numberValue(evaluate(expression, values), { unit });
 }
 
-/** The coefficients taken as a ratio of masses. */
+/** The coefficients taken as a ratio of masses: neither an amount nor a molar mass is then worked out on the way. */
 function massRatio(plan: RatioPlan, slip: Maker): Slip {
   const masses = over(times(node('m'), node('found-coefficient')), node('known-coefficient'));
-  return slip('TI-MASS-RATIO', lastStep(plan), computed('g', masses));
+  return { ...slip('TI-MASS-RATIO', lastStep(plan), computed('g', masses)), skips: ['found-amount', 'molar-found'] };
 }
 
 /** The molar mass of the salt without its water. */

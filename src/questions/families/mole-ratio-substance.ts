@@ -48,3 +48,11 @@ export function handledOf({ key, salt }: Substance, measure: Measure, concentrat
     ? { key: keyOf(salt.formula), form: 'solid' }
     : { key, form: 'solution', concentration };
 }
+
+/** The acids that are added, as they are named on a page. */
+export const ACIDS = { H2SO4: 'dilute sulfuric acid', HCl: 'dilute hydrochloric acid' } as const;
+
+/** The acid for two reagents: sulfuric, but hydrochloric where tin(II) takes part, whose solutions need chloride. Common practice. */
+export function acidFor({ known, found }: { readonly known: Substance; readonly found: Substance }): keyof typeof ACIDS {
+  return [known, found].some(({ key }) => key === 'Sn^2+') ? 'HCl' : 'H2SO4';
+}

@@ -45,7 +45,7 @@ export function buildLadder({ ladder, decoys, cautions }: LadderDraw, tables: Ta
     ),
     steps: ladderSteps(ladder, plan, tables, words),
     parts: ladderParts(ladder, plan, context, tables, words),
-    slips: ladderSlips(ladder, plan, tables, words),
+    slips: ladderSlips(ladder, plan, tables, words, ask.answering === 'choice'),
     gives: couples.map(({ id }) => `half:${id}`),
     asks: [
       `ladder:${key}`,
@@ -55,7 +55,7 @@ export function buildLadder({ ladder, decoys, cautions }: LadderDraw, tables: Ta
     cautions,
   };
   const prompt = words.inline('choice', context);
-  return { item, choice: { step: 'final', prompt, most: 3, objective: 'analysis', maths: 0, practical: 1 } };
+  return { item, choice: { step: 'final', prompt, most: 4, objective: 'analysis', maths: 0, practical: 1 } };
 }
 
 /** Every couple on the page, most negative first, so that place tells nothing. */

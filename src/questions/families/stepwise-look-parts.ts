@@ -16,20 +16,20 @@ export function coloursPart({ start, rungs }: Ladder, { lookPart }: LadderPlan, 
   const accepted = all.flatMap(({ word, accepted: also }) => (also.length > 0 ? [`${word}: ${also.join(', ')}`] : []));
   const also = accepted.length > 0 ? [words.inline('also-colours', { accepted: accepted.join('; ') })] : [];
   const shared = {
-    step: 'colours',
     refuse: [words.inline('refuse-clear')],
     ignore: all.some(({ word }) => word === 'yellow') ? [words.inline('ignore-mixed')] : [],
   };
   const ends = statementPoint({
     ...shared,
+    step: 'colours',
     earns: words.inline('point-colours-ends', { first: all[0]!.word, last: all.at(-1)!.word }),
     also,
     carries: true,
   });
   const middle = methodPoint({
     ...shared,
+    step: 'colours-between',
     earns: words.inline('point-colours-between', { between: between.map(({ word }) => word).join(', ') }),
-    carries: true,
   });
   return {
     id: lookPart,

@@ -45,6 +45,7 @@ export const stepwiseReduction = family<LadderDraw>({
     'HE-ADD-UNSCALED',
     'HE-SCALE-OWN',
     'HE-H-NOT-CANCELLED',
+    'EP-STRENGTH-REVERSED',
     'LD-STOPS-EARLY',
     'LD-GOES-TOO-FAR',
     'LD-COLOURS-SWAPPED',
@@ -54,13 +55,13 @@ export const stepwiseReduction = family<LadderDraw>({
   build: buildLadder,
 });
 
-function draw(draws: Draws, tables: Tables, { level, answering }: Ask): LadderDraw | undefined {
+function draw(draws: Draws, tables: Tables, { level }: Ask): LadderDraw | undefined {
   const usable = tables.couples.filter(
     (couple) =>
       inUse(couple) && !NOT_HANDLED.includes(couple.reducedKey) && (couple.medium === 'acid' || couple.medium === 'neutral'),
   );
   const isReduction = level === 'core' || draws.chance(1, 2);
-  const elements = level === 'core' || answering === 'choice' ? CORE_ELEMENTS : STRETCH_ELEMENTS;
+  const elements = level === 'core' ? CORE_ELEMENTS : STRETCH_ELEMENTS;
   const forms = (couple: Couple) =>
     (isReduction ? [couple.oxidised, couple.reduced] : [couple.reduced, couple.oxidised]) as [Formula, Formula];
   const start = forms(
@@ -89,9 +90,8 @@ function draw(draws: Draws, tables: Tables, { level, answering }: Ask): LadderDr
     tables.facts,
   );
   const ladder = ladderFrom(mixture, { start, reagent, isReduction }, tables);
-  // A single step is worth asking for its stop; a chain is what the family is for, so half of the single steps are passed over. A choice
-  // of where it ends needs a chain.
-  if (!ladder || (ladder.rungs.length === 1 && (answering === 'choice' || draws.chance(1, 2)))) return undefined;
+  // A single step is worth asking for its stop; a chain is what the family is for, so half of the single steps are passed over.
+  if (!ladder || (ladder.rungs.length === 1 && draws.chance(1, 2))) return undefined;
   const cautions = ladderCautions(ladder, tables);
   const decoys = level === 'stretch' ? drawDecoys(draws, ladder, usable) : [];
   return cautions && decoys && { ladder, decoys, cautions };

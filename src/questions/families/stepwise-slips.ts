@@ -19,8 +19,12 @@ import { coloursTo, coloursValue, datumOf, finalKey, speciesValue } from './step
 
 type Maker = ReturnType<typeof slipMaker>;
 
-/** Slips at the first e.m.f., the first equation, the final species, the colours and the oxidation numbers. */
-export function ladderSlips(ladder: Ladder, plan: LadderPlan, tables: Tables, words: Words): Slip[] {
+/**
+ * Slips at the first e.m.f., the first equation, the final species, the colours and the oxidation numbers.
+ * @param isChoice whether the final species is chosen from options: only then can a pupil answer that nothing happens, because the
+ * written parts ask for the steps that do
+ */
+export function ladderSlips(ladder: Ladder, plan: LadderPlan, tables: Tables, words: Words, isChoice: boolean): Slip[] {
   const slip = slipMaker(tables, words, { next: species(ladder.rungs[0]!.to) });
   return [
     ...emfSlips(ladder, slip),
@@ -31,15 +35,21 @@ export function ladderSlips(ladder: Ladder, plan: LadderPlan, tables: Tables, wo
       () => speciesValue(ladder.rungs[0]!.to),
       () => ladder.rungs.length > 1,
     ),
+    ...(isChoice ? [slip('EP-STRENGTH-REVERSED', 'final', () => speciesValue(ladder.start))] : []),
     slip('LD-GOES-TOO-FAR', 'final', () => speciesValue(ladder.next.to)),
     ...(plan.sees
       ? [
-          slip(
-            'LD-COLOURS-SWAPPED',
-            'colours',
-            (values) => swappedColours(coloursTo(ladder, finalKey(values), tables)),
-            () => ladder.rungs.length > 1,
-          ),
+          // Of four colours the two in the middle change places, and the ends stand.
+          ladder.rungs.length > 2
+            ? slip('LD-COLOURS-SWAPPED', 'colours-between', (values) =>
+                coloursValue(swapped(coloursTo(ladder, finalKey(values), tables)).slice(1, -1)),
+              )
+            : slip(
+                'LD-COLOURS-SWAPPED',
+                'colours',
+                (values) => coloursValue(swapped(coloursTo(ladder, finalKey(values), tables))),
+                () => ladder.rungs.length > 1,
+              ),
         ]
       : plan.numbers === 'both'
         ? [slip('ON-ION-CHARGE', 'number-start', () => numberValue(Rational.of(ladder.start.charge), { unit: '', signed: true }))]
@@ -90,7 +100,7 @@ function equationSlips(ladder: Ladder, slip: Maker): Slip[] {
 }
 
 /** The second and third colours change places. */
-function swappedColours(right: readonly string[]): Value {
+function swapped(right: readonly string[]): readonly string[] {
   const [first, second, third, ...rest] = right;
-  return coloursValue(third === undefined ? right : [first!, third, second!, ...rest]);
+  return third === undefined ? right : [first!, third, second!, ...rest];
 }

@@ -31,13 +31,13 @@ export function ladderSteps(ladder: Ladder, plan: LadderPlan, tables: Tables, wo
     plainStep(
       'final',
       plan.finalPart,
-      [...ladder.rungs, ladder.next].map(({ couple }) => datumOf(couple)),
+      [...ladder.rungs.map(({ couple }) => couple), ladder.next.couple, ladder.reagent].map(datumOf),
       'each product meets the reagent again until no step is feasible',
       () => speciesValue(ladder.rungs.at(-1)!.to),
     ),
     ...stopSteps(ladder, plan, words),
     ...(plan.overallPart ? overallSteps(ladder, plan.overallPart, words) : []),
-    ...(plan.sees ? [coloursStep(ladder, plan, tables)] : numberSteps(ladder, plan)),
+    ...(plan.sees ? coloursSteps(ladder, plan, tables) : numberSteps(ladder, plan)),
   ];
 }
 
@@ -173,10 +173,19 @@ export function speciesTo({ rungs, next, start }: Ladder, key: string): Formula[
   return all.slice(0, all.findIndex((formula) => keyOf(formula) === key) + 1);
 }
 
-function coloursStep(ladder: Ladder, { lookPart }: LadderPlan, tables: Tables): Step {
-  return plainStep('colours', lookPart, ['final'], 'each species has its own colour', (values) =>
+/** All colours in order and, of a chain, those that come between the first and the last. */
+function coloursSteps(ladder: Ladder, { lookPart }: LadderPlan, tables: Tables): Step[] {
+  const principle = 'each species has its own colour';
+  const all = plainStep('colours', lookPart, ['final'], principle, (values) =>
     coloursValue(coloursTo(ladder, finalKey(values), tables)),
   );
+  const between = plainStep('colours-between', lookPart, ['colours'], principle, (values) => {
+    const seen = valueAt(values, 'colours');
+    if (seen.kind !== 'list') throw new Error('expected a list at `colours`');
+    // One who goes too far names more of them; the right ones still stand first.
+    return { ...seen, values: seen.values.slice(1, -1).slice(0, ladder.rungs.length - 1) };
+  });
+  return ladder.rungs.length > 1 ? [all, between] : [all];
 }
 
 /** The colour word of each species from the start as far as a key; a species that is never seen alone goes by its name. */

@@ -26,8 +26,10 @@ export function halvesTold(question: ReadQuestion, one: string, other: string): 
 }
 
 function changesIn({ stem, stemText }: ReadQuestion): Half[] {
-  const change = stem.find((run) => /turns into/.test(runTokensText(run))) ?? [];
-  const keys = everyToken(change, 'species').map(({ species }) => species.key);
+  const change = stem.find((run) => /turns into|becomes|ends up as|makes/.test(runTokensText(run))) ?? [];
+  const told = everyToken(change, 'species').map(({ species }) => species.key);
+  // "makes Mn²⁺ from MnO₄⁻" names the product first.
+  const keys = / from /.test(runTokensText(change)) ? [told[1], told[0], told[3], told[2]] : told;
   const medium = /alkal/.test(stemText) ? 'alkali' : 'acid';
   return [keys.slice(0, 2), keys.slice(2, 4)].flatMap(([from, to]) => {
     const half = from !== undefined && to !== undefined ? halfBetween(from, to, medium) : undefined;

@@ -159,6 +159,7 @@ function slipsOf(reagents: Reagents): Slip[] {
           {
             id: 'TI-MASS-RATIO',
             at: 'asked',
+            skips: ['found-amount', 'molar-found'],
             work: (answers: Answers): Answer => ({
               kind: 'number',
               value: mass.value.multiply(ratioAt(answers).left).divide(ratioAt(answers).right),

@@ -101,6 +101,10 @@ function nodesOf(ladder: Ladder): Node[] {
       sides: overallTo(ladder, finalIn(answers)),
     })),
     plain('colours', ['final'], (answers) => said(coloursAlong(reached(ladder, finalIn(answers))))),
+    plain('colours-between', ['colours'], (answers) => {
+      const seen = answers.get('colours');
+      return said(seen?.kind === 'said' ? seen.marks.slice(1, -1).slice(0, rungs.length - 1) : []);
+    }),
     plain('number-start', [], () => number(start), true),
     plain('number-final', ['final'], (answers) => number(finalIn(answers)), true),
   ];
@@ -147,11 +151,15 @@ function slipsOf(ladder: Ladder): Slip[] {
     ...potentialSlips('emf-1', gains, gives),
     ...equationSlips('equation', () => ({ reduced, oxidised })),
     { id: 'LD-STOPS-EARLY', at: 'final', tells: [`species ${first.to}`], work: () => ({ kind: 'species', key: first.to }) },
+    { id: 'EP-STRENGTH-REVERSED', at: 'final', work: () => ({ kind: 'species', key: start }) },
     { id: 'LD-GOES-TOO-FAR', at: 'final', work: () => ({ kind: 'species', key: next.to }) },
     {
       id: 'LD-COLOURS-SWAPPED',
-      at: 'colours',
-      work: (answers) => said(coloursAlong(swapped(reached(ladder, finalIn(answers))))),
+      at: rungs.length > 2 ? 'colours-between' : 'colours',
+      work: (answers) => {
+        const seen = coloursAlong(swapped(reached(ladder, finalIn(answers))));
+        return said(rungs.length > 2 ? seen.slice(1, -1) : seen);
+      },
     },
     {
       id: 'ON-ION-CHARGE',
@@ -200,7 +208,7 @@ function pointsOf(ladder: Ladder, level: string): Record<string, PointRule> {
     'stop-emf:value': { earns: [...species(next.from, next.to), value(next)] },
     'stop:statement': { earns: ['word negative', 'word infeasible', ...species(reacts), verb, ...species(next.from)] },
     'colours:statement': { earns: [...first, ...last], ...shared },
-    'colours:method': { earns: between, ...shared },
+    'colours-between:method': { earns: between, ...shared },
     'number-start:value': { earns: [number(start), ...species(start)] },
     'number-final:value': { earns: [number(final), ...species(final)] },
   };

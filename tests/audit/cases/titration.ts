@@ -84,7 +84,7 @@ function foundIn({ parts }: ReadQuestion, known: string): string {
     const [prompt = []] = prose;
     const keys = everyToken(prompt, 'species').map(({ species }) => species.key);
     const other = keys.find((key) => key !== known);
-    if (other !== undefined && /concentration/.test(runTokensText(prompt))) return other;
+    if (other !== undefined && /concentrat(?:ion|ed)/.test(runTokensText(prompt))) return other;
   }
   throw new Unreadable('the species whose concentration is asked for');
 }

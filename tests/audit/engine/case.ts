@@ -23,6 +23,8 @@ export interface Slip {
   readonly at: string;
   /** figures and species that the words of its row must hold: `species MnO4^-` where a part asks about several */
   readonly tells?: readonly string[];
+  /** steps that one who has it does not take, so that they earn nothing */
+  readonly skips?: readonly string[];
   work(answers: Answers): Answer;
 }
 

@@ -36,7 +36,9 @@ function follow(audited: Audited, slip: Slip): Followed {
     const written = (answered.length > 0 ? answered : own).sort((a, b) => roles.indexOf(a.id) - roles.indexOf(b.id));
     if (written.length === 0) continue;
     const marks = written.flatMap((node) => shown(node, answers.get(node.id)!));
-    const earned = points.filter(({ step, carries }) => step !== slip.at && (!changed.has(step) || carries)).length;
+    const earned = points.filter(
+      ({ step, carries }) => step !== slip.at && !slip.skips?.includes(step) && (!changed.has(step) || carries),
+    ).length;
     seen.set(letter, { marks, earned, of: points.length });
   }
   return { slip, answers, from: parts.get(slip.at) ?? '', seen };
