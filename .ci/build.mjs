@@ -15,8 +15,8 @@ if (!esbuild) {
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = join(root, '.build');
 
-// what only we ourselves run: `build.mjs bench`, `build.mjs audit`
-const extras = { bench: 'tests/bench/bench.ts', audit: 'tests/audit/run.ts' };
+// what only we ourselves run: `build.mjs bench`, `build.mjs audit`, `build.mjs pictures`
+const extras = { bench: 'tests/bench/bench.ts', audit: 'tests/audit/run.ts', pictures: 'tests/pages/pictures.ts' };
 const extra = Object.fromEntries(Object.entries(extras).filter(([name]) => process.argv.includes(name)));
 
 // esbuild has told what is wrong by then; its own stack would only hide that
@@ -33,6 +33,8 @@ const { outputFiles } = await esbuild
     minifySyntax: true,
     minifyWhitespace: true,
     legalComments: 'linked',
+    // the rasteriser, which only pictures are made with, brings code that is not JavaScript
+    external: ['@napi-rs/canvas', 'pdfjs-dist/*'],
     write: false,
     alias: {
       // yargs measures text with a package that compiles the regular expression of all emoji: 40 ms at every start, for none in our help
@@ -46,7 +48,7 @@ const { outputFiles } = await esbuild
   .catch(() => process.exit(1));
 
 mkdirSync(folder, { recursive: true });
-const isEntry = ({ path }) => /(main|bench|audit|prepare)\.js$/.test(path);
+const isEntry = ({ path }) => /(main|bench|audit|pictures|prepare)\.js$/.test(path);
 let changed = false;
 for (const file of outputFiles.sort((one, other) => isEntry(one) - isEntry(other))) {
   const same = existsSync(file.path) && readFileSync(file.path).equals(Buffer.from(file.contents));

@@ -1,4 +1,4 @@
-// Rebuilds the committed examples, byte for byte, or into another folder given as argument.
+// Rebuilds the committed examples and their pictures, byte for byte, or into another folder given as argument.
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 
@@ -12,8 +12,11 @@ const EXAMPLES = [
   ['--seed', 'harrowmoor stretch', '--name', 'stretch', '--questions', '4', '--level', 'stretch', '--title', 'Stretch (invented class)'],
 ];
 
-for (const example of EXAMPLES) {
-  const args = ['src/cli/couplet.mjs', 'sheet', ...example, '--out', out, '--replace'];
+function run(...args) {
   const { status } = spawnSync(process.execPath, args, { cwd: root, stdio: 'inherit' });
   if (status !== 0) process.exit(status ?? 1);
 }
+
+for (const example of EXAMPLES) run('src/cli/couplet.mjs', 'sheet', ...example, '--out', out, '--replace');
+run('.ci/build.mjs', 'pictures');
+run('.build/pictures.js', out);

@@ -50,6 +50,8 @@ export interface Table {
   readonly align: readonly ('start' | 'end' | 'middle')[];
   /** relative column widths; the table takes its natural width when absent */
   readonly widths?: readonly number[];
+  /** a long list of little: paper may show its second half beside the first */
+  readonly folds?: true;
 }
 
 export interface WorkingLine {

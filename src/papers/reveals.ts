@@ -25,7 +25,9 @@ export function placesOf(paper: Paper): Map<MisconceptionId, string[]> {
 export function reveals(paper: Paper, tables: Tables, words: Words): Block[] {
   const places = placesOf(paper);
   if (places.size === 0) return [{ kind: 'paragraph', content: words.inline('reveals-none') }];
-  const named = [...places].map(([id, labels]) => ({ name: tables.misconceptions.get(id)?.name ?? id, labels }));
+  const named = [...places].map(([id, labels]) => {
+    return { name: tables.misconceptions.get(id)?.name ?? id, labels: [...labels].sort(byPlace) };
+  });
   return [
     {
       kind: 'table',
@@ -35,6 +37,12 @@ export function reveals(paper: Paper, tables: Tables, words: Words): Block[] {
       rowHeaders: false,
       align: ['start', 'start'],
       widths: [4, 1],
+      folds: true,
     },
   ];
+}
+
+/** `2a` before `2c` before `10a`. */
+function byPlace(one: string, other: string): number {
+  return Number.parseInt(one, 10) - Number.parseInt(other, 10) || (one < other ? -1 : one > other ? 1 : 0);
 }

@@ -1,4 +1,4 @@
-import { type Canvas, createCanvas } from '@napi-rs/canvas';
+import { type Canvas, createCanvas, loadImage } from '@napi-rs/canvas';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
 /** A page as pixels: red, green, blue and alpha, one byte each, row by row. */
@@ -37,4 +37,12 @@ function rasterOf(canvas: Canvas): Raster {
   const { width, height } = canvas;
   const pixels = canvas.getContext('2d').getImageData(0, 0, width, height).data;
   return { width, height, pixels, png: () => canvas.toBuffer('image/png') };
+}
+
+/** Reads a PNG file. */
+export async function readPng(bytes: Uint8Array): Promise<Raster> {
+  const image = await loadImage(Buffer.from(bytes));
+  const canvas = createCanvas(image.width, image.height);
+  canvas.getContext('2d').drawImage(image, 0, 0);
+  return rasterOf(canvas);
 }

@@ -29,8 +29,8 @@ function share(all: readonly Needs[], width: number, fill: boolean): readonly nu
   const firm = all.map((need) => (need.firm ? { ...need, least: need.natural } : need));
   const needs = firm.reduce((sum, need) => sum + need.least, 0) <= width ? firm : all;
   const natural = needs.reduce((sum, need) => sum + need.natural, 0);
-  const spare = fill ? (width - natural) / needs.length : 0;
-  if (natural <= width) return needs.map((need) => need.natural + spare);
+  const spare = fill ? width / natural : 1;
+  if (natural <= width) return needs.map((need) => need.natural * spare);
   const least = needs.reduce((sum, need) => sum + need.least, 0);
   if (least > width) return undefined;
   const ratio = (width - least) / Math.max(natural - least, 0.01);

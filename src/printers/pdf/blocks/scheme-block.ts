@@ -10,7 +10,7 @@ import { addMark, addTag } from '../tag.ts';
 import { layTable } from './table-block.ts';
 
 /** Costs of turning the page inside a part, so that it stays in one place where a page can hold it. */
-const BETWEEN_POINTS = 20;
+const BETWEEN_POINTS = 40;
 const BEFORE_SEEN = 16;
 const BETWEEN_SEEN = 24;
 
@@ -133,5 +133,7 @@ function laySeen(seen: readonly SchemeSeen[], room: Room): Slab[] {
     widths: [30, 45, 25],
   };
   const slabs = layTable(table, inner(room, { pen: { size: room.pen.measures.size.small } }));
-  return slabs.map((slab, i) => ({ ...slab, after: i === 0 ? KEEP : i === slabs.length - 1 ? 0 : BETWEEN_SEEN }));
+  // neither the heading nor a single row stands alone
+  const last = slabs.length - 1;
+  return slabs.map((slab, i) => ({ ...slab, after: i === last ? 0 : i === 0 || i === last - 1 ? KEEP : BETWEEN_SEEN }));
 }

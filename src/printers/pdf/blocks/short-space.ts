@@ -58,5 +58,5 @@ function shortLine({ content, lines }: Labelled, room: Room, start: number): { h
   const y = dy + last;
   const field = fieldIn(room, speakInlines(content), overDots(x + start, y, width - start, pen.size));
   const items = [...label.items.map((item) => shift(item, 0, dy)), dots(x + start, y, width - start), ...field];
-  return { height: y + 3, items };
+  return { height: Math.max(y + 3, dy + label.height), items };
 }
