@@ -36,9 +36,9 @@ const FAMILIAR: readonly string[] = [
 /** Too poisonous to be weighed out in a question, or kept only as a gas. */
 const LEFT_OUT: readonly string[] = ['Hg^2+', 'Cd', 'Cl2', '[Fe(CN)6]^4-', '[Fe(CN)6]^3-'];
 
-/** A pair of couples: half of the time one that is titrated, which brings the reactions that need warmth. */
+/** A pair of couples: now and then one that is titrated, which brings the reactions that need warmth. */
 export function drawPair(draws: Draws, tables: Tables, level: Level): ReactingPair | undefined {
-  return draws.chance(1, 3) ? titrated(draws, tables, level) : tried(draws, tables, level);
+  return draws.chance(1, 6) ? titrated(draws, tables, level) : tried(draws, tables, level);
 }
 
 function titrated(draws: Draws, tables: Tables, level: Level): ReactingPair {
