@@ -45,7 +45,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   random: ['seedrandom'],
   document: ['handlebars'],
   printers: ['pdfkit', 'fontkit'],
-  cli: ['yargs'],
+  cli: ['yargs', 'yargs/helpers'],
 };
 
 interface Import {

@@ -12,7 +12,7 @@ export function readLaboratory(folder: string, overlayFile?: string): Laboratory
   return {
     ...readCouplesOnly(folder, overlayFile),
     species: readSpeciesOnly(folder),
-    salts: readSaltsOnly(folder),
+    salts: () => readSaltsOnly(folder),
     facts: readFactsOnly(folder),
     bans: readBansOnly(folder),
   };

@@ -1,4 +1,4 @@
-import { COMMANDS } from './commands/index.ts';
+import { allCommands, COMMANDS } from './commands/index.ts';
 import type { Desk } from './desk.ts';
 import { parse } from './parse.ts';
 import { reportOf } from './report.ts';
@@ -40,9 +40,16 @@ export async function run(
 
 /** @returns 2 when nothing was asked for, since that is no use of the program */
 async function perform(args: readonly string[], desk: Desk): Promise<0 | 2> {
-  const parsed = parse(args, COMMANDS, desk.version);
-  if ('command' in parsed) await parsed.command.perform(parsed.typed, parsed.operands, desk);
-  else if (parsed.asked) desk.print(parsed.page);
-  else desk.say(parsed.page);
-  return 'command' in parsed || parsed.asked ? 0 : 2;
+  const parsed = await parse(args, COMMANDS);
+  if (parsed === 'version') desk.print(desk.version);
+  else if ('command' in parsed) await parsed.command.perform(parsed.typed, parsed.operands, desk);
+  else {
+    const { commandPage, overviewPage } = await import('./help.ts');
+    const { helpOn, asked } = parsed;
+    const page = helpOn === 'all' ? overviewPage(await allCommands()) : commandPage(helpOn);
+    if (!asked) desk.say(page);
+    else desk.print(page);
+    return asked ? 0 : 2;
+  }
+  return 0;
 }

@@ -8,6 +8,7 @@ import { keyOf } from '../chemistry/write-formula.ts';
 import { type Decimal, decimalAt, parseDecimal } from '../exact/decimal.ts';
 import { Rational } from '../exact/rational.ts';
 import { type Members, membersOf } from './couple-members.ts';
+import { readFormula } from './read-formula.ts';
 import type { SheetRow } from './sheet.ts';
 
 /** Columns that the default table and a department's own have in common. */
@@ -43,7 +44,7 @@ export function readCoupleRow(
 function readHalf(row: SheetRow, multiple: 'lowest-terms' | 'any-multiple'): HalfEquation | undefined {
   const text = row.required(HALF_EQUATION);
   if (text === '') return undefined;
-  const read = row.attempt(() => parseEquation(text));
+  const read = row.attempt(() => parseEquation(text, readFormula));
   if (!read) return undefined;
   const equation = multiple === 'any-multiple' ? lowestTerms(read) : read;
   const faults = checkHalf(equation);

@@ -25,14 +25,25 @@ export const COUPLE_COLUMNS = [
   'note',
 ] as const;
 
-/** The couples of the default table. */
-export function readCouples(file: string, text: string, faults: FaultList): CoupleRow[] {
-  return readSheet(file, text, { needed: COUPLE_COLUMNS }, faults).flatMap((row) => {
-    const found = readCoupleRow(row, useIn(row));
-    const declared = row.oneOf('medium', MEDIA);
-    if (found) checkMedium(found, declared);
-    return found ?? [];
-  });
+/**
+ * The couples of the default table.
+ * @param isWanted looks at the text of a half-equation; a row that is not wanted is not read further
+ */
+export function readCouples(
+  file: string,
+  text: string,
+  faults: FaultList,
+  isWanted: (halfEquation: string) => boolean = () => true,
+): CoupleRow[] {
+  const rows = readSheet(file, text, { needed: COUPLE_COLUMNS }, faults);
+  return rows
+    .filter((row) => isWanted(row.text(HALF_EQUATION)))
+    .flatMap((row) => {
+      const found = readCoupleRow(row, useIn(row));
+      const declared = row.oneOf('medium', MEDIA);
+      if (found) checkMedium(found, declared);
+      return found ?? [];
+    });
 }
 
 /** Media of use, source and note of a row. */

@@ -10,7 +10,8 @@ import type { SheetRow } from './sheet.ts';
 const READ = new Map<string, Formula>();
 const MOST = 4000;
 
-function readFormula(text: string): Formula {
+/** The formula that a text stands for, read once. @throws Fault `bad-formula` */
+export function readFormula(text: string): Formula {
   let formula = READ.get(text);
   if (!formula) {
     formula = parseFormula(text);

@@ -1,24 +1,17 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { CALCULATORS } from '../../src/cli/commands/calculators.ts';
+import { OF_FORMULAS } from '../../src/cli/commands/of-formulas.ts';
+import { OF_POTENTIALS } from '../../src/cli/commands/of-potentials.ts';
 import { exactText, signed } from '../../src/cli/tell.ts';
 import { Rational } from '../../src/exact/rational.ts';
 import { inProcess, jsonOf, textOf } from './in-process.ts';
 import { couplet, root } from './run-couplet.ts';
 
+const CALCULATORS = [...OF_FORMULAS, ...OF_POTENTIALS];
+
 /** A command line as a shell would part it. */
 const words = (line: string) => [...line.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, plain]) => quoted ?? plain!);
 
 describe('calculators', () => {
-  it('start without the packages that only sheets need', () => {
-    for (const { name } of CALCULATORS) {
-      const file = readFileSync(join(root, 'src/cli/commands', `${name}.ts`), 'utf8');
-      const still = [...file.matchAll(/^import .* from '([^']+)'/gm)].map(([, from]) => from);
-      expect(still.filter((from) => /chemistry|potentials|questions|papers|printers|document/.test(from!))).toEqual([]);
-    }
-  });
-
   const samples = CALCULATORS.filter(({ name }) => name !== 'table');
   it.each(samples.map(({ name, example }) => [name, example]))('%s does what its help shows', async (_, { line, does }) => {
     const [program, ...args] = words(line);

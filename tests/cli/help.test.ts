@@ -2,13 +2,19 @@ import { execFileSync } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { COMMANDS } from '../../src/cli/commands/index.ts';
+import { allCommands, COMMANDS as BY_NAME } from '../../src/cli/commands/index.ts';
 import { couplet, launcher, root } from './run-couplet.ts';
 
 /** To renew a page that was changed on purpose: `npx couplet sheet --help > tests/cli/golden/sheet.txt`. */
 const golden = (name: string) => readFileSync(join(root, 'tests/cli/golden', `${name}.txt`), 'utf8');
 
+const COMMANDS = await allCommands();
+
 describe('help', () => {
+  it('knows each command by its name', () => {
+    expect([...BY_NAME.keys()]).toEqual(COMMANDS.map(({ name }) => name));
+  });
+
   it('lists the commands', async () => {
     expect(await couplet(['--help'])).toEqual({ status: 0, stdout: golden('couplet'), stderr: '' });
   });

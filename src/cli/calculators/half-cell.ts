@@ -14,6 +14,8 @@ import { didYouMean } from '../../potentials/did-you-mean.ts';
 /** What a half-cell is looked up in. */
 export interface HalfCells {
   readonly couples: readonly Couple[];
+  /** all couples, when `couples` are only those that were asked for: for near matches */
+  readonly all: () => readonly Couple[];
   /** species, for the states of a couple that the table does not hold; read only then */
   readonly species: () => ReadonlyMap<SpeciesKey, Species>;
 }
@@ -32,8 +34,14 @@ export function halfCellOf(text: string, table: HalfCells): Couple {
   }
   const { potential } = typed;
   if (found[0]) return potential ? { ...found[0], ...valued(potential), source: 'given by the user' } : found[0];
-  if (potential === undefined) throw unknown(text, typed, table.couples);
+  if (potential === undefined) throw unknown(text, typed, table.all());
   return withStates(ownCouple(typed), table.species());
+}
+
+/** The two species that a half-cell names. @throws Fault of the text */
+export function speciesNamed(text: string): [SpeciesKey, SpeciesKey] {
+  const { oxidised, reduced } = parseHalfCell(text);
+  return [keyOf(oxidised), keyOf(reduced)];
 }
 
 const valued = (stored: Couple['stored']) => ({ stored, printed: decimalAt(stored.value, 2) });

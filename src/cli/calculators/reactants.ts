@@ -12,7 +12,8 @@ import { didYouMean } from '../../potentials/did-you-mean.ts';
 export interface Shelf {
   readonly couples: readonly Couple[];
   readonly species: ReadonlyMap<SpeciesKey, Species>;
-  readonly salts: readonly Salt[];
+  /** read when something is no species */
+  readonly salts: () => readonly Salt[];
 }
 
 /** Something put into the beaker as it was typed, and the species it brings. */
@@ -40,14 +41,14 @@ export function ingredientOf(
   const formula = parseFormula(text);
   const key = keyOf(formula);
   const amount = excess.has(key) ? 'excess' : (amounts.get(key) ?? (SOLVENT.has(key) ? 'excess' : Rational.one));
-  const salt = knownSpecies(key, shelf) ? undefined : saltOf(formula, shelf.salts);
+  const salt = knownSpecies(key, shelf) ? undefined : saltOf(formula, shelf.salts());
   if (salt) return { key, amount, reactants: ionsOf(salt, amount, shelf) };
   if (!knownSpecies(key, shelf)) throw unknown(key, shelf);
   return { key, amount, reactants: [{ formula: formulaOf(key, shelf), amount }] };
 }
 
 function unknown(key: SpeciesKey, { species, salts }: Shelf): Fault {
-  const names = [...species.keys(), ...salts.map(({ formula }) => keyOf(formula))];
+  const names = [...species.keys(), ...salts().map(({ formula }) => keyOf(formula))];
   const near = didYouMean(key, names);
   const ask = near === '' ? '; give a species of a couple in the table, such as `Fe^2+`' : near;
   return new Fault('unknown-species', `nothing is known of \`${key}\`${ask}`);

@@ -1,6 +1,8 @@
+import { balanceAnswer as answer, balance as work } from '../calculators/balance.ts';
 import { command, type Operand } from '../command.ts';
 import { answersTo, inputsOf } from '../inputs.ts';
 import { printAnswers } from '../print-answers.ts';
+import { tellBalance as tell } from '../tell-balance.ts';
 
 const name = 'balance';
 const operand: Operand = {
@@ -20,10 +22,6 @@ export const balance = command({
   },
   run: async (given, operands, desk) => {
     const inputs = await inputsOf({ name, operand }, operands, desk);
-    const [{ balance: work, balanceAnswer: answer }, { tellBalance: tell }] = await Promise.all([
-      import('../calculators/balance.ts'),
-      import('../tell-balance.ts'),
-    ]);
     const found = answersTo(inputs, (text) => work(text, given.solvent, given.couple));
     printAnswers(found, given.json, desk, { answer, tell });
   },

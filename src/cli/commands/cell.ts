@@ -1,7 +1,12 @@
 import { join } from 'node:path';
 import { Fault } from '../../exact/fault.ts';
+import { readCouplesOnly } from '../../potentials/read-couples-only.ts';
+import { readSpeciesOnly } from '../../potentials/read-one-file.ts';
+import { cellAnswer, workCell } from '../calculators/cell.ts';
+import { halfCellOf, speciesNamed } from '../calculators/half-cell.ts';
 import { command, type Operand } from '../command.ts';
 import { answersTo, inputsOf } from '../inputs.ts';
+import { tellCell } from '../tell-cell.ts';
 
 const name = 'cell';
 const operand: Operand = {
@@ -24,20 +29,16 @@ export const cell = command({
   run: async (given, operands, desk) => {
     const inputs = await inputsOf({ name, operand }, operands, desk);
     if (inputs.length !== 2) throw new Fault('two-half-cells', `expected two half-cells, found ${inputs.length}`);
-    const [{ halfCellOf }, { cellAnswer, workCell }, { readCouplesOnly }, { readSpeciesOnly }] = await Promise.all([
-      import('../calculators/half-cell.ts'),
-      import('../calculators/cell.ts'),
-      import('../../potentials/read-couples-only.ts'),
-      import('../../potentials/read-one-file.ts'),
-    ]);
     const folder = join(desk.root, 'potentials');
-    const table = readCouplesOnly(folder, given.table);
-    const [first, second] = answersTo(inputs, (text) =>
-      halfCellOf(text, { couples: table.couples, species: () => readSpeciesOnly(folder) }),
-    );
+    const table = readCouplesOnly(folder, given.table, answersTo(inputs, speciesNamed));
+    const halfCells = {
+      couples: table.couples,
+      all: () => readCouplesOnly(folder, given.table).couples,
+      species: () => readSpeciesOnly(folder),
+    };
+    const [first, second] = answersTo(inputs, (text) => halfCellOf(text, halfCells));
     const worked = workCell(first!, second!, given);
     if (given.json) return desk.print(JSON.stringify(cellAnswer(worked), undefined, 2));
-    const { tellCell } = await import('../tell-cell.ts');
     desk.print(tellCell(worked, table.name));
   },
 });

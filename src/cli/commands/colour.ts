@@ -1,7 +1,10 @@
 import { join } from 'node:path';
+import { readSpeciesOnly } from '../../potentials/read-one-file.ts';
+import { colourAnswer as answer, colour as work } from '../calculators/colour.ts';
 import { command, type Operand } from '../command.ts';
 import { answersTo, inputsOf } from '../inputs.ts';
 import { printAnswers } from '../print-answers.ts';
+import { tellColour as tell } from '../tell-colour.ts';
 
 const name = 'colour';
 const operand: Operand = {
@@ -18,11 +21,6 @@ export const colour = command({
   example: { line: 'couplet colour "V^3+"', does: 'green in dilute solution' },
   run: async (given, operands, desk) => {
     const inputs = await inputsOf({ name, operand }, operands, desk);
-    const [{ colour: work, colourAnswer: answer }, { tellColour: tell }, { readSpeciesOnly }] = await Promise.all([
-      import('../calculators/colour.ts'),
-      import('../tell-colour.ts'),
-      import('../../potentials/read-one-file.ts'),
-    ]);
     const species = readSpeciesOnly(join(desk.root, 'potentials'));
     const found = answersTo(inputs, (text) => work(text, species));
     printAnswers(found, given.json, desk, { answer, tell });

@@ -1,6 +1,8 @@
+import { electronsAnswer as answer, electrons as work } from '../calculators/electrons.ts';
 import { command, type Operand } from '../command.ts';
 import { answersTo, inputsOf } from '../inputs.ts';
 import { printAnswers } from '../print-answers.ts';
+import { tellElectrons as tell } from '../tell-electrons.ts';
 
 const name = 'electrons';
 const operand: Operand = {
@@ -17,10 +19,6 @@ export const electrons = command({
   example: { line: 'couplet electrons "Cr^3+"', does: '[Ar] 3d3, 3 unpaired' },
   run: async (given, operands, desk) => {
     const inputs = await inputsOf({ name, operand }, operands, desk);
-    const [{ electrons: work, electronsAnswer: answer }, { tellElectrons: tell }] = await Promise.all([
-      import('../calculators/electrons.ts'),
-      import('../tell-electrons.ts'),
-    ]);
     printAnswers(answersTo(inputs, work), given.json, desk, { answer, tell });
   },
 });

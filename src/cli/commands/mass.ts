@@ -1,7 +1,10 @@
 import { join } from 'node:path';
+import { readMassesOnly } from '../../potentials/read-one-file.ts';
+import { massAnswer as answer, publishedMasses, mass as work } from '../calculators/mass.ts';
 import { command, type Operand } from '../command.ts';
 import { answersTo, inputsOf } from '../inputs.ts';
 import { printAnswers } from '../print-answers.ts';
+import { tellMass as tell } from '../tell-mass.ts';
 
 const name = 'mass';
 const operand: Operand = {
@@ -18,11 +21,6 @@ export const mass = command({
   example: { line: 'couplet mass "CuSO4·5H2O"', does: '249.68 g mol^-1, and what each element brings' },
   run: async (given, operands, desk) => {
     const inputs = await inputsOf({ name, operand }, operands, desk);
-    const [{ mass: work, massAnswer: answer, publishedMasses }, { tellMass: tell }, { readMassesOnly }] = await Promise.all([
-      import('../calculators/mass.ts'),
-      import('../tell-mass.ts'),
-      import('../../potentials/read-one-file.ts'),
-    ]);
     const masses = publishedMasses(readMassesOnly(join(desk.root, 'potentials')));
     const found = answersTo(inputs, (text) => work(text, masses));
     printAnswers(found, given.json, desk, { answer, tell });

@@ -1,6 +1,8 @@
+import { nameAnswer as answer, name as work } from '../calculators/name.ts';
 import { command, type Operand } from '../command.ts';
 import { answersTo, inputsOf } from '../inputs.ts';
 import { printAnswers } from '../print-answers.ts';
+import { tellName as tell } from '../tell-name.ts';
 
 const name = 'name';
 const operand: Operand = {
@@ -17,10 +19,6 @@ export const nameOfSpecies = command({
   example: { line: 'couplet name "[Co(NH3)6]Cl3"', does: 'hexaamminecobalt(III) chloride' },
   run: async (given, operands, desk) => {
     const inputs = await inputsOf({ name, operand }, operands, desk);
-    const [{ name: work, nameAnswer: answer }, { tellName: tell }] = await Promise.all([
-      import('../calculators/name.ts'),
-      import('../tell-name.ts'),
-    ]);
     printAnswers(answersTo(inputs, work), given.json, desk, { answer, tell });
   },
 });

@@ -1,6 +1,8 @@
+import { oxidationAnswer as answer, oxidation as work } from '../calculators/oxidation.ts';
 import { command, type Operand } from '../command.ts';
 import { answersTo, inputsOf } from '../inputs.ts';
 import { printAnswers } from '../print-answers.ts';
+import { tellOxidation as tell } from '../tell-oxidation.ts';
 
 const name = 'oxidation';
 const operand: Operand = {
@@ -17,10 +19,6 @@ export const oxidation = command({
   example: { line: 'couplet oxidation K2Cr2O7', does: 'K +1, Cr +6, O −2, rule by rule' },
   run: async (given, operands, desk) => {
     const inputs = await inputsOf({ name, operand }, operands, desk);
-    const [{ oxidation: work, oxidationAnswer: answer }, { tellOxidation: tell }] = await Promise.all([
-      import('../calculators/oxidation.ts'),
-      import('../tell-oxidation.ts'),
-    ]);
     printAnswers(answersTo(inputs, work), given.json, desk, { answer, tell });
   },
 });

@@ -1,6 +1,9 @@
 import { join } from 'node:path';
+import { mix, reactAnswer } from '../calculators/react.ts';
 import { command, type Operand } from '../command.ts';
 import { inputsOf } from '../inputs.ts';
+import { readLaboratory } from '../read-laboratory.ts';
+import { tellReact } from '../tell-react.ts';
 
 const name = 'react';
 const operand: Operand = {
@@ -20,10 +23,6 @@ export const react = command({
   },
   run: async (given, operands, desk) => {
     const inputs = await inputsOf({ name, operand }, operands, desk);
-    const [{ mix, reactAnswer }, { readLaboratory }] = await Promise.all([
-      import('../calculators/react.ts'),
-      import('../read-laboratory.ts'),
-    ]);
     const laboratory = readLaboratory(join(desk.root, 'potentials'), given.table);
     const reacted = mix(
       inputs.map(({ text }) => text),
@@ -31,7 +30,6 @@ export const react = command({
       laboratory,
     );
     if (given.json) return desk.print(JSON.stringify(reactAnswer(reacted), undefined, 2));
-    const { tellReact } = await import('../tell-react.ts');
     desk.print(tellReact(reacted, laboratory.name));
   },
 });

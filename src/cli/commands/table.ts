@@ -1,8 +1,15 @@
 import { join } from 'node:path';
 import { Fault, Faults } from '../../exact/fault.ts';
+import { checkTable } from '../../potentials/check-table.ts';
+import { compareTables } from '../../potentials/compare-tables.ts';
+import { readCouplesOnly } from '../../potentials/read-couples-only.ts';
+import { readTables } from '../../potentials/read-tables.ts';
+import { readText } from '../../potentials/read-text.ts';
+import { checkAnswer, comparisonAnswer, tableRow } from '../calculators/table.ts';
 import { command } from '../command.ts';
 import type { Desk } from '../desk.ts';
 import type { Given } from '../options.ts';
+import { tellCheck, tellComparison, tellTable } from '../tell-table.ts';
 
 type Typed = Given<'table' | 'json'>;
 
@@ -16,7 +23,7 @@ export const table = command({
   },
   options: ['table', 'json'],
   example: { line: 'couplet table compare default own.csv', does: 'values that differ, and the answers that flip' },
-  run: (given, [word, ...files], desk) => {
+  run: async (given, [word, ...files], desk) => {
     if (word === undefined) return show(given, desk);
     const expected = word === 'check' ? 1 : word === 'compare' ? 2 : undefined;
     if (expected === undefined)
@@ -30,46 +37,22 @@ export const table = command({
   },
 });
 
-async function show(given: Typed, desk: Desk): Promise<void> {
-  const { readCouplesOnly } = await import('../../potentials/read-couples-only.ts');
+function show(given: Typed, desk: Desk): void {
   const { couples, name } = readCouplesOnly(join(desk.root, 'potentials'), given.table);
-  if (given.json) {
-    const { tableRow } = await import('../calculators/table.ts');
-    return desk.print(JSON.stringify(couples.map(tableRow), undefined, 2));
-  }
-  const { tellTable } = await import('../tell-table.ts');
-  desk.print(tellTable(couples, name));
+  desk.print(given.json ? JSON.stringify(couples.map(tableRow), undefined, 2) : tellTable(couples, name));
 }
 
 /** @throws Faults with every fault of the file; with `--json` they are printed as well */
-async function check(file: string, given: Typed, desk: Desk): Promise<void> {
-  const [{ checkTable }, { readText }] = await Promise.all([
-    import('../../potentials/check-table.ts'),
-    import('../../potentials/read-text.ts'),
-  ]);
+function check(file: string, given: Typed, desk: Desk): void {
   const ours = new Map([['couples.csv', readText(join(desk.root, 'potentials', 'couples.csv'))]]);
   const found = checkTable({ name: file, text: readText(file) }, ours);
-  if (given.json) {
-    const { checkAnswer } = await import('../calculators/table.ts');
-    desk.print(JSON.stringify(checkAnswer(file, found), undefined, 2));
-  }
+  if (given.json) desk.print(JSON.stringify(checkAnswer(file, found), undefined, 2));
   if (found.faults.length > 0) throw new Faults(found.faults);
-  if (given.json) return;
-  const { tellCheck } = await import('../tell-table.ts');
-  desk.print(tellCheck(file, found));
+  if (!given.json) desk.print(tellCheck(file, found));
 }
 
-async function compare(names: readonly [string, string], given: Typed, desk: Desk): Promise<void> {
-  const [{ compareTables }, { readTables }] = await Promise.all([
-    import('../../potentials/compare-tables.ts'),
-    import('../../potentials/read-tables.ts'),
-  ]);
+function compare(names: readonly [string, string], given: Typed, desk: Desk): void {
   const read = (name: string) => readTables(join(desk.root, 'potentials'), name === 'default' ? undefined : name);
   const found = compareTables(read(names[0]), read(names[1]));
-  if (given.json) {
-    const { comparisonAnswer } = await import('../calculators/table.ts');
-    return desk.print(JSON.stringify(comparisonAnswer(found), undefined, 2));
-  }
-  const { tellComparison } = await import('../tell-table.ts');
-  desk.print(tellComparison(found, names));
+  desk.print(given.json ? JSON.stringify(comparisonAnswer(found), undefined, 2) : tellComparison(found, names));
 }

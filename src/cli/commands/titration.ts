@@ -1,6 +1,11 @@
 import { join } from 'node:path';
+import { readMassesOnly } from '../../potentials/read-one-file.ts';
+import { publishedMasses } from '../calculators/mass.ts';
+import { titrationAnswer, titration as work } from '../calculators/titration.ts';
 import { command, type Operand } from '../command.ts';
 import { inputsOf } from '../inputs.ts';
+import { readLaboratory } from '../read-laboratory.ts';
+import { tellTitration } from '../tell-titration.ts';
 
 const name = 'titration';
 const operand: Operand = {
@@ -23,14 +28,6 @@ export const titration = command({
   },
   run: async (given, operands, desk) => {
     const inputs = await inputsOf({ name, operand }, operands, desk);
-    const [{ titration: work, titrationAnswer }, { publishedMasses }, { readMassesOnly }, { readLaboratory }] = await Promise.all(
-      [
-        import('../calculators/titration.ts'),
-        import('../calculators/mass.ts'),
-        import('../../potentials/read-one-file.ts'),
-        import('../read-laboratory.ts'),
-      ],
-    );
     const folder = join(desk.root, 'potentials');
     let table: string | undefined;
     const shelf = () => {
@@ -45,7 +42,6 @@ export const titration = command({
       { shelf, masses },
     );
     if (given.json) return desk.print(JSON.stringify(titrationAnswer(worked), undefined, 2));
-    const { tellTitration } = await import('../tell-titration.ts');
     desk.print(tellTitration(worked, table));
   },
 });
