@@ -118,7 +118,9 @@ describe('a sheet to fill in', () => {
   it('has the words of the printed sheet', () => {
     const words = (bytes: Uint8Array) =>
       readPdf(bytes)
-        .pages.flatMap(({ runs }) => runs.map(({ text }) => text.trim()))
+        // the foot is left out: fields take other room than ruled lines, so a page may turn elsewhere
+        .pages.flatMap(({ runs }) => runs.filter(({ markings }) => markings.every(({ tag }) => tag !== 'Artifact')))
+        .map(({ text }) => text.trim())
         .join('');
     expect(words(sheet)).toBe(words(printPdf(SHEET, DEFAULT_SETTINGS, FONTS)));
   });
