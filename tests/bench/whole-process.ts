@@ -23,8 +23,6 @@ function measured(launcher: string, folder: string): string[] {
   const cases: [string, string[], number][] = [
     ['couplet --help', [launcher, '--help'], 15],
     ['couplet sheet --help', [launcher, 'sheet', '--help'], 15],
-    ['a calculator: couplet mass', [launcher, 'mass', 'CuSO4.5H2O'], 15],
-    ['a calculator: couplet balance', [launcher, 'balance', 'MnO4^- + C2O4^2- -> Mn^2+ + CO2'], 15],
     ['couplet families', [launcher, 'families'], 7],
     ['two questions, both PDFs', one, 9],
     ['ten questions, both PDFs', ten, 9],
