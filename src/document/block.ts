@@ -50,8 +50,12 @@ export interface Table {
   readonly align: readonly ('start' | 'end' | 'middle')[];
   /** relative column widths; the table takes its natural width when absent */
   readonly widths?: readonly number[];
-  /** a long list of little: paper may show its second half beside the first */
+  /** a long list of little: paper may show it in several columns, one beside the other */
   readonly folds?: true;
+  /** set small where the print is not large, to save paper */
+  readonly small?: true;
+  /** never parted by a page turn, such as what is cut out, unless no page can hold it */
+  readonly whole?: true;
 }
 
 export interface WorkingLine {

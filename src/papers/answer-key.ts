@@ -31,6 +31,8 @@ export function answerKey(paper: Paper, wording: Wording): Document {
       rowHeaders: true,
       align: ['start', 'start', 'end'],
       widths: [1, 8, 1],
+      small: true,
+      whole: true,
     },
   ];
   const head: Block = { kind: 'head', title: paper.title, facts: ['Answers'], cells: [] };

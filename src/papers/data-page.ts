@@ -90,6 +90,7 @@ function masses(paper: Paper, tables: Tables, words: Words): Block {
     rows,
     rowHeaders: true,
     align: ['start', 'end'],
+    folds: true,
   };
 }
 

@@ -1,6 +1,6 @@
 import type { Block } from '../document/block.ts';
 import type { Inline } from '../document/inline.ts';
-import { text } from '../document/inlines.ts';
+import { strong, text } from '../document/inlines.ts';
 import type { MisconceptionId, Part, PartId, Point, PointId, Question, Step, Support } from './question.ts';
 import { showValue } from './show-value.ts';
 import { solve } from './solve.ts';
@@ -98,7 +98,9 @@ function printedStep(step: Step, isGiven: boolean, part: Part, values: Values): 
 function framed(right: readonly Inline[]): Inline[] {
   const result = right.at(-1);
   const unit: Inline[] =
-    result?.kind === 'quantity' && result.unit !== '' ? [{ kind: 'quantity', number: '', unit: result.unit }] : [];
+    result?.kind === 'quantity' && result.unit !== ''
+      ? [text('\u00a0'), { kind: 'quantity', number: '', unit: result.unit }]
+      : [];
   return [{ kind: 'gap', width: 9 }, text(' = '), { kind: 'gap', width: 5 }, ...unit];
 }
 
@@ -118,10 +120,11 @@ export function givenPoints(parts: readonly PresentedPart[]): Map<PartId, Point[
  */
 export function workedExample(question: Question, as: 'example' | 'solution' = 'example'): Block[] {
   const values = solve(question, 'printed');
-  return question.parts.flatMap((part): Block[] => {
+  return question.parts.flatMap((part, at): Block[] => {
+    const letter = as === 'solution' && question.parts.length > 1 ? [strong(`${'abcdefghijklmnop'[at]}\u2002`)] : [];
     const steps = question.steps.filter((step) => step.part === part.id && (step.line || part.answers.includes(step.id)));
     return [
-      { kind: 'paragraph', content: part.prompt },
+      { kind: 'paragraph', content: [...letter, ...part.prompt] },
       ...steps.flatMap((step): Block[] => [
         { kind: 'paragraph', weight: 'light', content: [text(sentence(step.principle))] },
         exampleLine(step, values),

@@ -77,7 +77,7 @@ describe('half-equations in a table', () => {
 describe('the turn of a page on a sheet', () => {
   // heights in hundredths of a page: a stem with its first part, then parts that cost 16 to be parted from
   const question = (...parts: number[]) => parts.map((height, at) => slab(height, [], { after: at < parts.length - 1 ? 16 : 0 }));
-  const sheet = [...question(66, 21, 26, 19), ...question(51, 11, 27), ...question(51, 14)];
+  const sheet = [...question(67, 26, 28, 13), ...question(47, 24, 26), ...question(50, 20)];
   const counts = (early: number) => paginate(sheet, 100, early).map(({ length }) => length);
 
   it('leaves no first part alone on a page a third white where the next part fits', () => {
@@ -124,5 +124,42 @@ describe('what a completion copy prints', () => {
       seen: [],
     });
     expect([...faces(inScheme)]).toContain('light');
+  });
+});
+
+describe('a long list of little', () => {
+  const rows = Array.from({ length: 15 }, (_, at) => [say(`row ${at + 1}`), say(`${at + 1}a`)]);
+  const list = (more: object): Block => ({
+    kind: 'table',
+    summary: 'A list',
+    header: [say('what'), say('where')],
+    rows,
+    rowHeaders: true,
+    align: ['start', 'start'],
+    ...more,
+  });
+  const texts = (items: readonly TextItem[]) => items.filter(({ text }) => text.startsWith('row')).map(({ x }) => Math.round(x));
+  const onPage = (document: Document) =>
+    layout(document, DEFAULT_SETTINGS, FONTS).pages.map(({ items }) =>
+      items.filter((item): item is TextItem => item.kind === 'text'),
+    );
+
+  it('folds into columns on paper, and stays one table that is read in its order', () => {
+    const document = documentOf('scheme', { kind: 'heading', level: 1, content: say('List') }, list({ folds: true }));
+    expect(new Set(texts(onPage(document)[0]!)).size).toBe(4);
+    const aloud = readingOrder(readPdf(printPdf(document, DEFAULT_SETTINGS, FONTS)));
+    expect(aloud).toEqual(['List', 'what', 'where', ...rows.flatMap((_, at) => [`row ${at + 1}`, `${at + 1}a`])]);
+  });
+
+  it('keeps to one column in large print', () => {
+    const [page] = layout(documentOf('scheme', list({ folds: true })), { ...DEFAULT_SETTINGS, print: 'large' }, FONTS).pages;
+    expect(new Set(texts(page!.items.filter((item): item is TextItem => item.kind === 'text'))).size).toBe(1);
+  });
+
+  it('is never parted by a page turn when it is to be cut out', () => {
+    const copies = Array.from({ length: 5 }, () => list({ whole: true }));
+    const counts = onPage(documentOf('scheme', ...copies)).map((items) => texts(items).length);
+    expect(counts.every((count) => count % rows.length === 0)).toBe(true);
+    expect(counts.reduce((sum, count) => sum + count, 0)).toBe(5 * rows.length);
   });
 });

@@ -12,7 +12,8 @@ interface Unit {
 /** Cost of a page left white over its whole height; a fifth of it white costs a twenty-fifth of this, twice that inside a question. */
 const WHITE = 160;
 /** A last page should carry at least this share of its height. */
-const LEAST_LAST = 0.12;
+const LEAST_LAST = 0.18;
+const NEARLY_EMPTY = 100;
 const PER_PAGE = 60;
 /** A page that is less white than this looks full. */
 const LOOKS_FULL = 0.15;
@@ -48,7 +49,7 @@ export function paginate(slabs: readonly Slab[], height: number, early = 0): rea
 
 function pageCost(filled: number, height: number, units: readonly Unit[], to: number, early: number): number {
   const next = units[to];
-  if (!next) return PER_PAGE + (filled / height < LEAST_LAST ? 30 : 0);
+  if (!next) return PER_PAGE + (filled / height < LEAST_LAST ? NEARLY_EMPTY : 0);
   if (next.fresh) return PER_PAGE;
   const white = Math.max(0, 1 - filled / height);
   const turn = Math.min(units[to - 1]!.after, 1000);

@@ -18,6 +18,16 @@ export function columnWidths(table: Table, room: Room, pad: number, fill: boolea
   return share(needs, room.width, fill || asked !== undefined);
 }
 
+/** Width that a table takes when no cell of its body is broken over lines; its headings may be. */
+export function naturalWidth(table: Table, room: Room): number {
+  const pad = room.pen.size * 0.5;
+  const bare = { ...table, header: table.header.map(() => []) };
+  const widths = table.header.map((_, i) =>
+    Math.max(columnNeeds(bare, i, room, pad).natural, columnNeeds(table, i, room, pad).least),
+  );
+  return widths.reduce((sum, width) => sum + width, 0);
+}
+
 interface Needs {
   readonly least: number;
   readonly natural: number;

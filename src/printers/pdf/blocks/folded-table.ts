@@ -3,44 +3,57 @@ import type { Item } from '../item.ts';
 import { inner, type Room } from '../room.ts';
 import { LARGE } from '../settings.ts';
 import { type Slab, slab, stack } from '../slab.ts';
-import { addTag } from '../tag.ts';
-import { columnWidths } from './column-widths.ts';
+import { addTag, type Tag } from '../tag.ts';
+import { columnWidths, naturalWidth } from './column-widths.ts';
 import { layRow } from './table-row.ts';
 import { withRules } from './table-rules.ts';
 
-/** Rows from which a list of little is worth folding. */
+/** Rows from which a list of little is worth folding, and columns into which it is folded at the most. */
 const LONG = 12;
+const MOST = 4;
 const STYLE = { grid: false, rowHeight: 0 } as const;
 
 /**
- * A long list of little with its second half beside the first, small. It is one table to a reader: the heading over the second half is
- * there for the eye alone.
+ * A long list of little in columns beside one another: as many as hold every cell on one line, or two of small words. It is one table
+ * to a reader; the headings over the further columns are there for the eye alone.
  * @returns nothing when the table does not fold, or print is too large for two columns
  */
 export function layFolded(table: Table, room: Room): Slab[] | undefined {
   const { measures } = room.pen;
   if (!table.folds || table.rows.length < LONG || measures.size.text > LARGE) return undefined;
   const gutter = measures.size.text * 1.5;
-  const width = (room.width - gutter) / 2;
-  const left = inner(room, { width, pen: { size: measures.size.small } });
-  const pad = left.pen.size * 0.5;
-  const widths = columnWidths(table, left, pad, true);
+  const fitting = Math.min(MOST, Math.floor((room.width + gutter) / (naturalWidth(table, room) + gutter)));
+  const count = Math.max(fitting, 2);
+  const width = (room.width - gutter * (count - 1)) / count;
+  const first = inner(room, { width, pen: { size: fitting < 2 ? measures.size.small : room.pen.size } });
+  const pad = first.pen.size * 0.5;
+  const widths = columnWidths(table, first, pad, true);
   if (!widths) return undefined;
-  const right = inner(left, { dx: width + gutter, width });
   const tag = addTag(room.tag, 'Table', { summary: table.summary });
-  const plan = { table, widths, pad, style: STYLE };
-  const headRow = addTag(addTag(tag, 'THead'), 'TR');
-  const head = layRow(table.header, { ...plan, room: left, row: headRow, header: true });
-  const echo = unmarked(layRow(table.header, { ...plan, room: right, row: { type: 'TR', kids: [] }, header: true }));
+  const head = addTag(addTag(tag, 'THead'), 'TR');
   const body = addTag(tag, 'TBody');
-  const half = Math.ceil(table.rows.length / 2);
-  const rows = table.rows.map((cells, at) => {
-    return layRow(cells, { ...plan, room: at < half ? left : right, row: addTag(body, 'TR'), header: false });
+  const share = Math.ceil(table.rows.length / count);
+  const columns = Array.from({ length: count }, (_, at) => {
+    const column = { ...first, x: first.x + at * (width + gutter) };
+    const plan = { table, widths, pad, style: STYLE, room: column };
+    const heading = layRow(table.header, { ...plan, row: at === 0 ? head : unread(), header: true });
+    const rows = table.rows.slice(at * share, (at + 1) * share);
+    const laid = rows.map((cells) => layRow(cells, { ...plan, row: addTag(body, 'TR'), header: false }));
+    return stack(withRules([at === 0 ? heading : unmarked(heading), ...laid], column, widths, STYLE));
   });
-  const first = withRules([head, ...rows.slice(0, half)], left, widths, STYLE);
-  const second = withRules([echo, ...rows.slice(half)], right, widths, STYLE);
-  const [one, other] = [stack(first), stack(second)];
-  return [slab(Math.max(one.height, other.height), [...one.items, ...other.items], { above: one.above })];
+  const height = Math.max(...columns.map((column) => column.height));
+  return [
+    slab(
+      height,
+      columns.flatMap(({ items }) => items),
+      { above: columns[0]!.above },
+    ),
+  ];
+}
+
+/** A row that the structure does not hold. */
+function unread(): Tag {
+  return { type: 'TR', kids: [] };
 }
 
 /** The same items without their place in the structure. */

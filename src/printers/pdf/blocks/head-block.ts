@@ -5,7 +5,7 @@ import { box, INK, type Item, rule } from '../item.ts';
 import { BoxBuilder, type Pen, type Piece, spacePiece, textWidth } from '../piece.ts';
 import { inner, label, type Room, setText, smallPen } from '../room.ts';
 import { setLines } from '../set-lines.ts';
-import { KEEP, type Slab, slab, stack, withAbove } from '../slab.ts';
+import { KEEP, keepTogether, type Slab, slab, stack, withAbove } from '../slab.ts';
 import { addMark, addTag } from '../tag.ts';
 import { textPieces } from '../text-pieces.ts';
 
@@ -28,7 +28,7 @@ export function layHead(head: Extract<Block, { kind: 'head' }>, room: Room): Sla
   const line = rule(room.x, joined.height + measures.step * 0.9, measures.frame, 0, 0.6, INK.rule);
   const top = slab(joined.height + measures.step * 0.9, [...joined.items, line], { after: KEEP });
   const note = head.note ? withAbove(setText(head.note, room, 'P'), measures.step * 0.9) : [];
-  return [top, ...note.map((part) => ({ ...part, after: KEEP }))];
+  return [top, ...keepTogether(note, AFTER_HEAD)];
 }
 
 /** Facts with a dot between those on one line. Where a line ends there is no dot to see; one is heard all the same. */
@@ -43,6 +43,9 @@ function factLines(facts: readonly string[], { pen, width }: Room): Line[] {
 function kept(fact: string, pen: Pen, width: number): string {
   return textWidth(pen.fonts, pen.face, pen.size, fact) < width * 0.9 ? fact.replaceAll(' ', '\u00a0') : fact;
 }
+
+/** Cost of turning the page below the head, which large print may fill. */
+const AFTER_HEAD = 30;
 
 /** Width of the strip of cells, as a share of the frame. */
 const STRIP = 0.42;

@@ -2,14 +2,15 @@ import type { PartBlock, QuestionBlock } from '../../../document/block.ts';
 import { box, INK, type Item, shift } from '../item.ts';
 import { inner, label, type Room } from '../room.ts';
 import { strutAscent } from '../set-lines.ts';
-import { cellWidth } from '../settings.ts';
+import { cellWidth, LARGE } from '../settings.ts';
 import { KEEP, keepTogether, type Slab, slab, stack, withAbove, withItems } from '../slab.ts';
 import { addMark, addTag, type Tag } from '../tag.ts';
 
 /** Cost of turning the page between two parts of a question: as bad as leaving two fifths of a page white. */
 const BETWEEN_PARTS = 16;
-/** Cost of turning it inside a stem or before the first part: only when no page holds both. */
+/** Cost of turning it inside a stem or before the first part: only when no page holds both, or between its blocks in large print. */
 const WITHIN_STEM = 500;
+const BETWEEN_BLOCKS_LARGE = 60;
 
 /** A question: number hanging, stem and data kept with the first part, then its parts. */
 export function layQuestion(question: QuestionBlock, room: Room): Slab[] {
@@ -33,12 +34,13 @@ export function layQuestion(question: QuestionBlock, room: Room): Slab[] {
 
 /** Stem and data, kept with one another and with the first part wherever a page can hold them. */
 function layStem(question: QuestionBlock, room: Room): Slab[] {
-  const { height, margin } = room.pen.measures;
+  const { height, margin, size } = room.pen.measures;
+  const between = size.text > LARGE ? BETWEEN_BLOCKS_LARGE : WITHIN_STEM;
   return question.stem.flatMap((block) => {
     const slabs = room.lay([block], room);
     const total = slabs.reduce((sum, each) => sum + each.height, 0);
     const whole = total > height - margin.top - margin.bottom ? slabs : keepTogether(slabs, WITHIN_STEM);
-    return whole.map((each, i) => (i === whole.length - 1 ? { ...each, after: WITHIN_STEM } : each));
+    return whole.map((each, i) => (i === whole.length - 1 ? { ...each, after: between } : each));
   });
 }
 

@@ -1,6 +1,7 @@
 import type { Table } from '../../../document/block.ts';
-import type { Room } from '../room.ts';
-import type { Slab } from '../slab.ts';
+import { inner, type Room } from '../room.ts';
+import { LARGE } from '../settings.ts';
+import { keepTogether, type Slab } from '../slab.ts';
 import { addTag } from '../tag.ts';
 import { columnWidths } from './column-widths.ts';
 import { layFolded } from './folded-table.ts';
@@ -9,7 +10,9 @@ import { layRow, type TableStyle } from './table-row.ts';
 import { withRules } from './table-rules.ts';
 
 /** A table, laid out by us: a header row, then rows. Short tables stay whole. */
-export function layTable(table: Table, room: Room, style: TableStyle = { grid: false, rowHeight: 0 }): Slab[] {
+export function layTable(table: Table, given: Room, style: TableStyle = { grid: false, rowHeight: 0 }): Slab[] {
+  const { size } = given.pen.measures;
+  const room = table.small && size.text <= LARGE ? inner(given, { pen: { size: size.small } }) : given;
   const folded = layFolded(table, room);
   if (folded) return folded;
   const pad = room.pen.size * 0.5;
@@ -21,5 +24,6 @@ export function layTable(table: Table, room: Room, style: TableStyle = { grid: f
     table.header.length > 0 ? [layRow(table.header, { ...plan, row: addTag(addTag(tag, 'THead'), 'TR'), header: true })] : [];
   const body = addTag(tag, 'TBody');
   const rows = table.rows.map((cells) => layRow(cells, { ...plan, row: addTag(body, 'TR'), header: false }));
-  return withRules([...head, ...rows], room, widths, style);
+  const slabs = withRules([...head, ...rows], room, widths, style);
+  return table.whole ? keepTogether(slabs, 0) : slabs;
 }
