@@ -4,7 +4,7 @@ import { misfit } from './balanced.ts';
 import { CHARGE } from './composition.ts';
 import type { Equation, HalfEquation } from './equation.ts';
 import { isElectron } from './formula-parts.ts';
-import { factorToLowest, netAmounts } from './terms.ts';
+import { factorToLowest } from './terms.ts';
 import { writeEquation } from './write-equation.ts';
 import { keyOf } from './write-formula.ts';
 
@@ -46,5 +46,5 @@ function describe(component: string, by: Rational): string {
 
 function repeated(equation: Equation): string[] {
   const keys = [...equation.left, ...equation.right].map((term) => keyOf(term.formula));
-  return [...netAmounts(equation).keys()].filter((key) => keys.indexOf(key) !== keys.lastIndexOf(key));
+  return [...new Set(keys)].filter((key) => keys.indexOf(key) !== keys.lastIndexOf(key));
 }

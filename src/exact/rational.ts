@@ -46,12 +46,15 @@ export class Rational {
   }
 
   plus(addend: Rational): Rational {
+    // whole numbers, which most coefficients are, need no common divisor
+    if (this.d === 1n && addend.d === 1n) return new Rational(this.n + addend.n, 1n);
     return Rational.of(this.n * addend.d + addend.n * this.d, this.d * addend.d);
   }
   minus(subtrahend: Rational): Rational {
     return this.plus(subtrahend.negate());
   }
   times(factor: Rational): Rational {
+    if (this.d === 1n && factor.d === 1n) return new Rational(this.n * factor.n, 1n);
     return Rational.of(this.n * factor.n, this.d * factor.d);
   }
   /** @throws Fault `zero-denominator` when the divisor is zero */
