@@ -43,6 +43,7 @@ function tidy(line: string): string {
   return line
     .replace(/\s+/g, ' ')
     .replace(/ (?=[;,.?)])/g, '')
+    .replace(/(?<=\() /g, '')
     .trim();
 }
 

@@ -4,6 +4,7 @@ import { fieldIn } from '../fields.ts';
 import { box, dots, INK } from '../item.ts';
 import type { Room } from '../room.ts';
 import { KEEP, keepTogether, type Slab, slab } from '../slab.ts';
+import { addMark, addTag } from '../tag.ts';
 import { equationLines } from './equation-space.ts';
 import { layFigure } from './figure-block.ts';
 import { shortLines } from './short-space.ts';
@@ -32,8 +33,10 @@ export function layAnswer({ space }: AnswerBlock, room: Room): Slab[] {
 /** Dotted rules, 8.5 mm apart; on a screen one frame, since what is typed keeps to no rules. */
 function ruledLines(count: number, room: Room): Slab[] {
   const { ruled, hairline, step } = room.pen.measures;
-  if (!room.fields)
-    return Array.from({ length: count }, () => slab(ruled, [dots(room.x, ruled - 1, room.width)], { after: KEEP }));
+  if (!room.fields) {
+    const mark = addMark(addTag(addTag(room.tag, 'P'), 'Span'), count === 1 ? 'blank line' : `${count} blank lines`);
+    return Array.from({ length: count }, () => slab(ruled, [{ ...dots(room.x, ruled - 1, room.width), mark }], { after: KEEP }));
+  }
   const height = count * ruled;
   const field = fieldIn(room, 'answer', [room.x + 1, 1, room.width - 2, height - 2], count > 1 ? 'several' : 'one');
   return [slab(height, [box(room.x, 0, room.width, height, hairline, INK.rule), ...field], { above: step * 0.6 })];

@@ -2,6 +2,7 @@ import type { AnswerSpace } from '../../../document/block.ts';
 import { arrowPiece } from '../chemistry-pieces.ts';
 import { fieldIn, overDots } from '../fields.ts';
 import { dots } from '../item.ts';
+import type { Speech } from '../piece.ts';
 import type { Room } from '../room.ts';
 import { setLines, strutAscent } from '../set-lines.ts';
 import { KEEP, type Slab, slab } from '../slab.ts';
@@ -11,7 +12,9 @@ import { addTag } from '../tag.ts';
 export function equationLines({ arrow, count }: Extract<AnswerSpace, { kind: 'equation' }>, room: Room): Slab[] {
   const { pen } = room;
   const { ruled } = pen.measures;
-  const piece = arrowPiece(arrow, pen);
+  const gives = arrow === 'forward' ? 'gives' : 'in equilibrium with';
+  const speech: Speech = { type: 'Span', actual: room.fields ? gives : `blank ${gives} blank` };
+  const piece = { ...arrowPiece(arrow, pen), speech };
   const gap = pen.size * 0.6;
   const left = (room.width - piece.width) * 0.46;
   const middle = room.x + left + gap;

@@ -8,7 +8,7 @@ import { dots, type Item, shift } from '../item.ts';
 import type { Room } from '../room.ts';
 import { setLines, strutAscent } from '../set-lines.ts';
 import { KEEP, type Slab, slab, stack, withAbove } from '../slab.ts';
-import { addTag } from '../tag.ts';
+import { addMark, addTag } from '../tag.ts';
 
 interface Labelled {
   readonly content: readonly Inline[];
@@ -50,13 +50,16 @@ function widest(labels: readonly Labelled[]): number {
 function shortLine({ content, lines }: Labelled, room: Room, start: number): { height: number; items: readonly Item[] } {
   const { pen, x, width } = room;
   const { ruled } = pen.measures;
-  const slabs = setLines(lines, pen, { x, width: width * 0.6 }, addTag(room.tag, 'P'));
+  const tag = addTag(room.tag, 'P');
+  const slabs = setLines(lines, pen, { x, width: width * 0.6 }, tag);
   const label = stack(slabs);
   // dots stand a point above the foot of the row, on the baseline of the last line
   const last = label.height - (slabs.at(-1)?.height ?? 0) + strutAscent(pen);
   const dy = Math.max(ruled - 1 - last, 0);
   const y = dy + last;
+  const line = dots(x + start, y, width - start);
+  const blank = room.fields ? line : { ...line, mark: addMark(addTag(tag, 'Span'), ' blank') };
   const field = fieldIn(room, speakInlines(content), overDots(x + start, y, width - start, pen.size));
-  const items = [...label.items.map((item) => shift(item, 0, dy)), dots(x + start, y, width - start), ...field];
+  const items = [...label.items.map((item) => shift(item, 0, dy)), blank, ...field];
   return { height: Math.max(y + 3, dy + label.height), items };
 }
