@@ -46,18 +46,29 @@ function opening({ ingredients, medium, given }: Reacted): string {
   return `${listed(names)}, ${MEDIA[medium]}${conditions}`;
 }
 
-function stepLines(step: Step, at: number, count: number, { species }: Reacted): string[] {
+function stepLines(step: Step, at: number, count: number, reacted: Reacted): string[] {
   const { oxidant, reductant, combined, extent, limiting } = step;
   const used = coefficientOf(combined.equation.left, limiting).times(extent);
   const number = count === 1 ? '' : `${at + 1}. `;
-  const colours = [step.from, step.to].map((key) => species.get(key)?.colour?.word);
-  const seen = colours.every(Boolean) ? ` ${step.from} is ${colours[0]}, ${step.to} is ${colours[1]}.` : '';
   return [
     `${number}${oxidant.oxidisedKey} is reduced to ${oxidant.reducedKey}; ${reductant.reducedKey} is oxidised to ${reductant.oxidisedKey}.`,
     `   ${writeEquation(combined.equation)}`,
     `   E°cell = ${emfText(step)}: ${at === 0 ? 'the most positive pair here' : 'now the most positive pair'}.`,
-    `   It runs until the ${limiting} is used up (${exactText(used)} mol).${seen}`,
+    `   It runs until the ${limiting} is used up (${exactText(used)} mol).${coloursIn(step, reacted)}`,
   ];
+}
+
+/** The colours that change: of the couple that is followed first, of the other couple after it. */
+function coloursIn({ oxidant, reductant, reduction }: Step, { species }: Reacted): string {
+  const changes = [
+    [oxidant.oxidisedKey, oxidant.reducedKey],
+    [reductant.reducedKey, reductant.oxidisedKey],
+  ] as const;
+  const told = (reduction ? changes : changes.toReversed()).flatMap(([from, to]) => {
+    const [before, after] = [from, to].map((key) => species.get(key)?.colour?.word);
+    return before && after && before !== after ? `${from} is ${before}, ${to} is ${after}` : [];
+  });
+  return told.length === 0 ? '' : ` ${told.join('; ')}.`;
 }
 
 function finalText(key: SpeciesKey, amount: Amount, { species }: Reacted): string {

@@ -88,7 +88,7 @@ describe('couplet react', () => {
       'VO2^+ (1 mol) and Sn (in excess), in acid',
       '1. VO2^+ is reduced to VO^2+; Sn is oxidised to Sn^2+.',
       'E°cell = E°(VO2^+/VO^2+) − E°(Sn^2+/Sn) = +1.00 − (−0.1375) = +1.1375 V',
-      'VO2^+ is yellow, VO^2+ is blue.',
+      'VO2^+ is yellow, VO^2+ is blue; Sn is silvery, Sn^2+ is colourless.',
       'Why it stops:',
       'for V^3+ to V^2+ with Sn, E°cell = E°(V^3+/V^2+) − E°(Sn^2+/Sn) = −0.26 − (−0.1375) = −0.1225 V, which is negative',
       'Potentials are those stored in the table in force (default)',
@@ -101,6 +101,11 @@ describe('couplet react', () => {
     writeFileSync(own, 'half-equation,E° / V\nV^3+ + e^- -> V^2+,0.10\n');
     expect((await jsonOf('react', 'VO2^+', 'Sn', '--excess', 'Sn', '--table', own)).steps.at(-1).to).toBe('V^2+');
     expect(await textOf('react', 'VO2^+', 'Sn', '--excess', 'Sn', '--table', own)).toContain('(default + own.csv)');
+  });
+
+  it('tells of hydrogen beside the steps, and of none where none is seen', async () => {
+    expect((await jsonOf('react', 'Al', '--medium', 'strong-alkali')).parallel[0].equation).toContain('-> 3H2 + 2[Al(OH)4]^-');
+    expect((await jsonOf('react', 'SO3^2-', '--medium', 'alkali')).parallel).toEqual([]);
   });
 
   it('stops when the acid is used up', async () => {
