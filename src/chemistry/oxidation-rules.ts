@@ -105,13 +105,17 @@ function beyondOuterElectrons(symbol: string, number: Rational): string | undefi
 }
 
 function byDifference(symbol: string, number: Rational, charge: number, elements: number): string[] {
-  const special = symbol === 'O' ? oxygenSpecial(number) : [];
+  const special = symbol === 'O' ? oxygenSpecial(number) : symbol === 'H' ? hydrogenSpecial(number) : [];
   if (elements === 1) return special;
   const sum = charge === 0 ? 'zero' : `the charge, ${chargeText(charge)}`;
   return [
     `the numbers add up to ${sum}, so ${nameOf(symbol)} is ${oxidationText(number)}${number.isInteger() ? '' : ' on average'}`,
     ...special,
   ];
+}
+
+function hydrogenSpecial(number: Rational): string[] {
+  return number.equals(Rational.of(-1)) ? ['this is a hydride: with metals and boron hydrogen is −1'] : [];
 }
 
 function oxygenSpecial(number: Rational): string[] {

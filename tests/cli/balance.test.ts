@@ -47,6 +47,11 @@ describe('couplet balance', () => {
     expect(found.equation).toBe('MnO4^- + 2H2O + 3e^- -> MnO2 + 4OH^-');
   });
 
+  it('takes hydroxide in the equation for alkali', async () => {
+    const [found] = await jsonOf('balance', 'P4 + OH^- -> PH3 + H2PO2^-');
+    expect(found.equation).toBe('P4 + 3OH^- + 3H2O -> PH3 + 3H2PO2^-');
+  });
+
   it('explains what is oxidised and reduced, with both half-equations and what each side holds', async () => {
     expect(await textOf('balance', 'MnO4^- + Fe^2+ -> Mn^2+ + Fe^3+')).toBe(
       [

@@ -77,7 +77,8 @@ describe('couplet oxidation', () => {
   });
 
   it('holds averages as fractions, and tells atoms apart', async () => {
-    const [tetrathionate, magnetite, nitrate, superoxide] = await jsonOf('oxidation', 'S4O6^2-', 'Fe3O4', 'NH4NO3', 'KO2');
+    const all = await jsonOf('oxidation', 'S4O6^2-', 'Fe3O4', 'NH4NO3', 'KO2', 'NaH');
+    const [tetrathionate, magnetite, nitrate, superoxide, hydride] = all;
     expect(tetrathionate.numbers.S).toBe('+5/2');
     expect(magnetite.numbers.Fe).toBe('+8/3');
     expect(nitrate.sites.filter(({ element }: { element: string }) => element === 'N')).toEqual([
@@ -86,6 +87,7 @@ describe('couplet oxidation', () => {
     ]);
     expect(superoxide.numbers.O).toBe('-1/2');
     expect(superoxide.rules.join(' ')).toContain('superoxide');
+    expect(hydride.rules.join(' ')).toContain('hydride');
   });
 
   it('refuses what the rules leave open', async () => {

@@ -30,12 +30,16 @@ export interface Balanced {
   readonly solved: Solved;
 }
 
+/** Hydroxide ions that were typed: no acid completes such an equation. */
+const HYDROXIDE = /(?<![A-Za-z)\]])OH(\^-|⁻)/;
+
 /**
  * Balances an equation, an ionic equation without water and H⁺ or OH⁻, or a couple.
  * @param couples none, or the two that take part where conservation allows several answers
  * @throws Fault `cannot-balance`, `not-unique`, `wrong-couples`, or a fault of the text
  */
-export function balance(input: string, medium: 'acid' | 'alkali', couples: readonly string[] = []): Balanced {
+export function balance(input: string, asked: 'acid' | 'alkali', couples: readonly string[] = []): Balanced {
+  const medium = HYDROXIDE.test(input) ? 'alkali' : asked;
   const halves = couples.length === 0 ? undefined : halvesIn(input, medium, couples);
   const solved = solveEquation(input, medium, halves);
   if (solved.kind === 'many') throw notUnique(input, solved);
