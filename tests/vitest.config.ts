@@ -2,5 +2,10 @@ import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
-  test: { include: ['tests/**/*.test.ts'], setupFiles: ['tests/support/fast-check.ts'], testTimeout: 60_000, hookTimeout: 120_000 },
+  test: {
+    include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/support/fast-check.ts'],
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+  },
 });
