@@ -119,7 +119,7 @@ const FOOT = 60;
 /** A page, not the only one, that holds two lines of text or fewer, and no room to write in. */
 function orphans(page: PageReading, count: number): PageFault[] {
   const content = visible(page).filter(({ markings }) => markings.every(({ tag }) => tag !== 'Artifact'));
-  const drawn = page.paths.filter(({ box }) => box[3] < page.height - FOOT).length;
+  const drawn = page.paths.filter(({ box }) => box[3] < page.height - FOOT).length + page.annotations.length;
   const lines = new Set(content.map(({ y }) => Math.round(y / 4)));
   return count > 1 && lines.size > 0 && lines.size <= 2 && drawn <= 1
     ? [{ code: 'orphan', message: `the page holds ${lines.size} lines of text only` }]

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { EXTRA_NAMES } from '../../src/cli/extra-names.ts';
+import { EXTRAS } from '../../src/cli/extras.ts';
 import { readFonts } from '../../src/cli/read-fonts.ts';
 import { readWording } from '../../src/cli/read-wording.ts';
 import { makePaper } from '../../src/papers/make-paper.ts';
@@ -42,4 +44,16 @@ describe.each(['standard', 'clear', 'large', '24', '36'] as const)('sheets and s
       expect(inspect(bytes).faults).toEqual([]);
     }
   });
+
+  it.each(EXTRA_NAMES)(
+    'have nothing that an inspection finds in the copy made with --%s, nor in the sheet to fill in',
+    (name) => {
+      for (let i = 0; i < SEEDS / 4; i++) {
+        const paper = makePaper({ ...requestFor(i), seed: `copies ${i}` }, tables, wording, 'soak');
+        const settings = { paper: i % 2 ? 'a4' : 'letter', print, sides: 'both' } as const;
+        expect(inspect(printPdf(EXTRAS[name](paper, tables, wording), settings, fonts)).faults).toEqual([]);
+        expect(inspect(printPdf(questionSheet(paper, wording), { ...settings, fillable: true }, fonts)).faults).toEqual([]);
+      }
+    },
+  );
 });

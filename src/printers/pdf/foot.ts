@@ -82,7 +82,8 @@ export function withFootRoom(measures: Measures, document: Document, fonts: Font
   const pen: Pen = { fonts, measures, face: 'regular', size: measures.size.text, ink: 0 };
   if (pen.size <= LARGE) return measures;
   const sheet = document.kind === 'sheet';
-  const slabs = footLines(sheet ? CODES : [], sheet, { number: 88, count: 88, document, pen });
+  const codes = document.blocks.some(({ kind }) => kind === 'question') ? CODES : [];
+  const slabs = footLines(codes, sheet, { number: 88, count: 88, document, pen });
   return { ...measures, margin: { ...measures.margin, bottom: SAFE + heightOf(slabs) + pen.size * 0.8 } };
 }
 
