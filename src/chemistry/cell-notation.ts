@@ -63,11 +63,13 @@ function halfCell(couple: Couple, solutionNextToBridge: boolean, speciesOf?: (ke
   const solution = all.filter((formula) => formula.state === 'aq');
   const others = all.filter((formula) => formula.state !== 'aq').map((formula) => [formula]);
   const electrode: Phase = [metal ?? PLATINUM];
-  // A solid on its own metal (AgCl on Ag) lies between metal and solution; else the phase of the oxidised form comes next to
-  // the bridge.
-  const oxidisedInSolution = oxidised.some((formula) => formula.state === 'aq' && keyOf(formula) === couple.oxidisedKey);
+  // A solid on its own metal (AgCl on Ag) lies between metal and solution, and so do two solids on platinum (PbO2 and PbSO4); else the
+  // phase of the oxidised form comes next to the bridge, if that form is shown: water is not.
+  const stateOf = (formulas: readonly Formula[], key: SpeciesKey) => formulas.find((formula) => keyOf(formula) === key)?.state;
+  const [up, down] = [stateOf(oxidised, couple.oxidisedKey), stateOf(reduced, couple.reducedKey)];
+  const onElectrode = metal !== undefined || up === undefined || up === 'aq' || (up === 's' && down === 's');
   const last = solution.length > 0 ? [solution] : [];
-  const phases = solutionNextToBridge || metal || oxidisedInSolution ? [...others, ...last] : [...last, ...others];
+  const phases = solutionNextToBridge || onElectrode ? [...others, ...last] : [...last, ...others];
   return { phases: [electrode, ...phases], inert: metal === undefined };
 }
 

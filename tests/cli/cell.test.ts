@@ -56,6 +56,14 @@ describe('couplet cell', () => {
       expect(text).toContain(line);
   });
 
+  it.each([
+    ['PbSO4/Pb', 'PbO2/PbSO4', 'Pb(s) | PbSO4(s) | SO4^2-(aq) ‖ SO4^2-(aq), H^+(aq) | PbO2(s) | PbSO4(s) | Pt(s)'],
+    ['H2O/H2', 'Cl2/Cl^-', 'Pt(s) | H2(g) | OH^-(aq) ‖ Cl2(g) | Cl^-(aq) | Pt(s)'],
+    ['AgCl/Ag', 'H^+/H2', 'Pt(s) | H2(g) | H^+(aq) ‖ Cl^-(aq) | AgCl(s) | Ag(s)'],
+  ])('writes the cell of %s and %s with solids and gases where they lie', async (one, other, notation) => {
+    expect((await jsonOf('cell', one, other)).notation).toBe(notation);
+  });
+
   it('says that below 0.10 V concentrations decide', async () => {
     expect(await textOf('cell', 'Fe^3+/Fe^2+', 'Ag^+/Ag')).toContain('below 0.10 V, so in practice concentrations decide');
   });
