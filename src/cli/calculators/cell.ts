@@ -6,7 +6,6 @@ import { gibbsEnergy, lnEquilibrium, log10Of, nernstEmf, reactionQuotient } from
 import type { SpeciesKey } from '../../chemistry/formula.ts';
 import { writeEquation } from '../../chemistry/write-equation.ts';
 import { keyOf } from '../../chemistry/write-formula.ts';
-import { Fault } from '../../exact/fault.ts';
 import { Rational } from '../../exact/rational.ts';
 import { badValue } from '../option.ts';
 import { exactText } from '../tell.ts';
@@ -53,14 +52,14 @@ export interface CellTerms {
 
 /**
  * @param first the negative half-cell, or either one unless `as-written`
- * @throws Fault `same-couple`, `bad-option`, `not-in-solution`, or a fault of the text
+ * @throws Fault `same-couple`, `bad-option`, or a fault of the text
  */
 export function workCell(first: Couple, second: Couple, terms: CellTerms): WorkedCell {
   const found = terms['as-written'] ? cell(first, second, 'stored') : spontaneousCell(first, second, 'stored');
   const { equation, electrons } = found.combined;
   const temperature = temperatureIn(terms.temperature);
   const activities = valuesBySpecies(terms.with, 'with');
-  checkActivities(found, activities);
+  checkActivities(found, activities, terms.with);
   const quotient = reactionQuotient(equation, activities);
   return {
     cell: found,
@@ -97,9 +96,13 @@ function temperatureIn(text: string | undefined): Rational {
 }
 
 /** Concentrations are given of what is dissolved or a gas, and stands in the equation. */
-function checkActivities({ combined: { equation } }: Cell, activities: ReadonlyMap<SpeciesKey, Rational>): void {
+function checkActivities(
+  { combined: { equation } }: Cell,
+  activities: ReadonlyMap<SpeciesKey, Rational>,
+  typed: readonly string[],
+): void {
   const terms = [...equation.left, ...equation.right];
-  for (const key of activities.keys()) {
+  for (const [at, key] of [...activities.keys()].entries()) {
     const term = terms.find(({ formula }) => keyOf(formula) === key);
     const why =
       term === undefined
@@ -109,6 +112,7 @@ function checkActivities({ combined: { equation } }: Cell, activities: ReadonlyM
           : term.formula.state === 's' || term.formula.state === 'l'
             ? 'is a pure solid or liquid, which counts as 1'
             : undefined;
-    if (why) throw new Fault('not-in-solution', `after \`--with\`, expected a species with a concentration: \`${key}\` ${why}`);
+    // one value for each species, in the order they were typed
+    if (why) throw badValue('with', typed[at]!, `a species with a concentration (\`${key}\` ${why})`);
   }
 }

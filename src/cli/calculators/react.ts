@@ -9,6 +9,7 @@ import { keyOf } from '../../chemistry/write-formula.ts';
 import { Fault } from '../../exact/fault.ts';
 import { bansOn } from '../../potentials/bans-on.ts';
 import type { Ban } from '../../potentials/tables.ts';
+import { answersTo, type Input } from '../inputs.ts';
 import { exactText } from '../tell.ts';
 import { notesOn } from './react-notes.ts';
 import { type Ingredient, ingredientOf, type Shelf } from './reactants.ts';
@@ -57,13 +58,13 @@ export interface Reacted {
 
 /**
  * What happens in the beaker, by the engine that the questions use, with stored potentials.
- * @param texts species or bottled substances, the subject first
+ * @param inputs species or bottled substances, the subject first
  * @throws Fault of the text, or of the engine: `nothing-limits`, `wrong-medium` …
  */
-export function mix(texts: readonly string[], terms: MixtureTerms, laboratory: Laboratory): Reacted {
+export function mix(inputs: readonly Input[], terms: MixtureTerms, laboratory: Laboratory): Reacted {
   const amounts = valuesBySpecies(terms.amount, 'amount');
   const excess = new Set(terms.excess.map((text) => speciesAfter(text, 'excess')));
-  const ingredients = texts.map((text) => ingredientOf(text, laboratory, amounts, excess));
+  const ingredients = answersTo(inputs, (text) => ingredientOf(text, laboratory, amounts, excess));
   const media = solventIn(amounts, ingredients).map((key) => ingredientOf(key, laboratory, amounts, excess));
   checkNamed(amounts, excess, [...ingredients, ...media]);
   const reactants = [...ingredients, ...media].flatMap((each) => each.reactants);

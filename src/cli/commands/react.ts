@@ -24,11 +24,7 @@ export const react = command({
   run: async (given, operands, desk) => {
     const inputs = await inputsOf({ name, operand }, operands, desk);
     const laboratory = readLaboratory(join(desk.root, 'potentials'), given.table);
-    const reacted = mix(
-      inputs.map(({ text }) => text),
-      given,
-      laboratory,
-    );
+    const reacted = mix(inputs, given, laboratory);
     if (given.json) return desk.print(JSON.stringify(reactAnswer(reacted), undefined, 2));
     desk.print(tellReact(reacted, laboratory.name));
   },
