@@ -12,6 +12,7 @@ import { order } from './order.ts';
 import type { Paper, Provenance } from './paper.ts';
 import { placeKeys } from './place-keys.ts';
 import type { SheetRequest } from './request.ts';
+import { spreadFixedKeys } from './spread-fixed-keys.ts';
 import { titleFor } from './title-for.ts';
 
 /**
@@ -30,7 +31,7 @@ export function makePaper(
   const { families, withoutSpecies } = allowedFamilies(request);
   if (request.on !== undefined) checkMisconception(request.on, tables);
   const chosen = choose({ request, families, withoutSpecies, tables, wording }, progress);
-  const questions = placeKeys(order(chosen), request.seed);
+  const questions = placeKeys(spreadFixedKeys(order(chosen)), request.seed);
   return paperFrom(request, questions, { tables, wording, version });
 }
 

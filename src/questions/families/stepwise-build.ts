@@ -49,13 +49,18 @@ export function buildLadder({ ladder, decoys, cautions }: LadderDraw, tables: Ta
     gives: couples.map(({ id }) => `half:${id}`),
     asks: [
       `ladder:${key}`,
-      ...ladder.rungs.slice(0, 1).map(({ couple }) => `eq:${couple.id} ${ladder.reagent.id}`),
+      ...ladder.rungs.slice(0, 1).map(({ couple }) => equationFact(couple, ladder)),
       ...(plan.sees ? all.map((each) => `colour:${each}`) : []),
     ],
     cautions,
   };
   const prompt = words.inline('choice', context);
   return { item, choice: { step: 'final', prompt, most: 4, objective: 'analysis', maths: 0, practical: 1 } };
+}
+
+/** The first step as a fact: the couple that is reduced stands first, whichever of the two that is. */
+function equationFact({ id }: Couple, { reagent, isReduction }: Ladder): string {
+  return isReduction ? `eq:${id} ${reagent.id}` : `eq:${reagent.id} ${id}`;
 }
 
 /** Every couple on the page, most negative first, so that place tells nothing. */
