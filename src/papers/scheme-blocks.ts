@@ -25,7 +25,7 @@ export function schemeBlocks(question: Question, number: number, words: Words, o
     roles: part.answers,
     points: part.points.map((point) => schemePoint(point, completed)),
     worked: workedOf(question, part, values),
-    seen: merged(rows.flatMap((row) => seenIn(question, part, row, words))),
+    seen: merged(rows.flatMap((row) => seenIn(question, part, row, words) ?? [])).map((line) => tellSeen(line, words)),
   }));
 }
 
@@ -62,52 +62,68 @@ function workedOf(question: Question, part: Part, values: Values): Block[] {
   return lines.length === 0 ? [] : [{ kind: 'working', lines }];
 }
 
-/** Lines that read alike are one: two slips of an earlier part may end in the same sentence here. */
-function merged(lines: readonly SchemeSeen[]): SchemeSeen[] {
-  const found = new Map<string, SchemeSeen>();
+/** A line of what may be seen, before it is said where it came from. */
+interface SeenLine {
+  readonly slips: readonly MisconceptionId[];
+  readonly wrote: readonly Inline[];
+  readonly earns: readonly Inline[];
+  /** what has happened, told in the part where it was made; else the letters of the parts that it is carried on from */
+  readonly origin: { readonly happened: readonly Inline[] } | { readonly letters: readonly string[]; readonly full: boolean };
+}
+
+/** Lines that read alike are one: two slips of earlier parts may end in the same sentence here. */
+function merged(lines: readonly SeenLine[]): SeenLine[] {
+  const found = new Map<string, SeenLine>();
   for (const line of lines) {
-    const key = JSON.stringify([line.wrote, line.happened, line.earns]);
+    const { origin } = line;
+    const key = JSON.stringify([line.wrote, line.earns, 'letters' in origin ? 'carried' : origin.happened]);
     const same = found.get(key);
-    found.set(key, same ? { ...same, slips: [...(same.slips ?? []), ...(line.slips ?? [])] } : line);
+    found.set(key, same ? { ...same, slips: [...same.slips, ...line.slips], origin: bothOrigins(same.origin, origin) } : line);
   }
   return [...found.values()];
 }
 
-/** How a row looks in one part: what is seen there, where it came from, and what it earns. */
-function seenIn(question: Question, part: Part, row: Row, words: Words): SchemeSeen[] {
+function bothOrigins(one: SeenLine['origin'], other: SeenLine['origin']): SeenLine['origin'] {
+  if (!('letters' in one && 'letters' in other)) return one;
+  return { ...one, letters: [...new Set([...one.letters, ...other.letters])].sort() };
+}
+
+function tellSeen({ slips, wrote, earns, origin }: SeenLine, words: Words): SchemeSeen {
+  const happened =
+    'happened' in origin
+      ? origin.happened
+      : words.inline('carried-from', { letter: origin.letters.join(' or '), full: origin.full });
+  return { slips, wrote, happened, earns };
+}
+
+/** How a row looks in one part: what is seen there, where it came from, and what it earns; nothing where it leaves no trace. */
+function seenIn(question: Question, part: Part, row: Row, words: Words): SeenLine | undefined {
   const seen = row.seen.get(part.id);
-  if (!seen) return [];
+  if (!seen) return undefined;
   const from = question.steps.find(({ id }) => id === row.at)!.part;
-  const slips = [row.slip, ...row.aliases];
   const earned = { earned: earnedIn(row, part), marks: partMarks(part) };
-  const wrote = joined(
-    seen.map(({ content }) => content),
-    '; ',
-  );
-  if (from !== part.id) {
-    const letter =
-      partLetter(
-        question,
-        question.parts.findIndex(({ id }) => id === from),
-      ) ?? '';
-    return [
-      {
-        slips,
-        wrote,
-        happened: words.inline('carried-from', { letter, full: earned.earned === earned.marks }),
-        earns: words.inline('earns', { ...earned, onward: '', goesOn: false }),
-      },
-    ];
-  }
-  const onward = question.parts
-    .filter(({ id }) => id !== part.id && row.seen.has(id))
-    .map((each) => partLetter(question, question.parts.indexOf(each))!);
-  return [
-    {
-      slips,
-      wrote,
-      happened: row.happened,
-      earns: words.inline('earns', { ...earned, onward: onward.join(', '), goesOn: onward.length > 0 }),
-    },
-  ];
+  const line = {
+    slips: [row.slip, ...row.aliases],
+    wrote: joined(
+      seen.map(({ content }) => content),
+      '; ',
+    ),
+  };
+  const letter = (id: string): string =>
+    partLetter(
+      question,
+      question.parts.findIndex((each) => each.id === id),
+    ) ?? '';
+  if (from !== part.id)
+    return {
+      ...line,
+      earns: words.inline('earns', { ...earned, onward: '', goesOn: false }),
+      origin: { letters: [letter(from)], full: earned.earned === earned.marks },
+    };
+  const onward = question.parts.filter(({ id }) => id !== part.id && row.seen.has(id)).map(({ id }) => letter(id));
+  return {
+    ...line,
+    earns: words.inline('earns', { ...earned, onward: onward.join(', '), goesOn: onward.length > 0 }),
+    origin: { happened: row.happened },
+  };
 }

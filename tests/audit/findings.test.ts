@@ -65,4 +65,12 @@ describe('the audit', () => {
       expect(auditPaper(chosenDocuments(paper, kitchen), new Ledger(), true).findings).toEqual([]);
     },
   );
+
+  it('takes a row that is carried on from one part or another apart, and finds a part that it is not carried on from', () => {
+    const documents = paperOf('predict-reaction', '64XN17VX', 'core');
+    expect(JSON.stringify(documents.scheme)).toContain('carried on from part a or b');
+    expect(auditPaper(documents).findings).toEqual([]);
+    const scheme = JSON.parse(JSON.stringify(documents.scheme).replace('from part a or b', 'from part a or c'));
+    expect(auditPaper({ ...documents, scheme }).findings).not.toEqual([]);
+  });
 });

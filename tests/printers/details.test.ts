@@ -99,15 +99,22 @@ describe('what a completion copy prints', () => {
     documentOf('scheme', { kind: 'scheme', label: '1a', marks: points.length, answer: [say('7')], points, worked: [], seen: [] });
   const told = (document: Document) => linesOf(document).filter(({ text }) => text.includes('printed on the completion copy'));
 
-  it('is told in one line of the scheme when it is a whole part', () => {
-    const lines = told(scheme(point('one', true), point('two', true)));
-    expect(lines.map(({ text }) => text)).toEqual(['All of this is printed on the completion copy and has no marks there.']);
+  it('is told in the line of its point, at the right end', () => {
+    const points = [point('one', true), point('two', false), point('three', true)];
+    expect(told(scheme(...points)).map(({ text }) => text)).toEqual([
+      'oneprinted on the completion copy',
+      'threeprinted on the completion copy',
+    ]);
   });
 
-  it('is told in the line of its point when it is not', () => {
-    expect(told(scheme(point('one', true), point('two', false))).map(({ text }) => text)).toEqual([
-      'oneprinted on the completion copy',
-    ]);
+  it('leaves what else is right and what is not on one line where that holds both, else on a line each', () => {
+    const lines = (not: string) =>
+      linesOf(scheme({ ...point('one', false), also: [say('two')], not: [say(not)], carries: true })).map(({ text }) =>
+        text.replace(/\s+/g, ' '),
+      );
+    expect(lines('three')).toContain('also right two · carries on · not right three');
+    const long = 'three words that are said again '.repeat(4).trim();
+    expect(lines(long)).toContain('also right two · carries on');
   });
 
   it('stands dark on the sheet; only schemes have worked lines in the light cut', () => {

@@ -16,12 +16,29 @@ interface Followed {
 }
 
 /** Each "if you see this" line: the figure is what its slip gives, the marks are what the points leave, and it is told in every part it reaches. */
-export function auditRows(audited: Audited): void {
-  const followed = audited.asked.slips.map((slip) => follow(audited, slip));
-  for (const block of audited.blocks) {
+export function auditRows(asPrinted: Audited): void {
+  const followed = asPrinted.asked.slips.map((slip) => follow(asPrinted, slip));
+  const apart = (row: ReadRow) => byOrigin(row, followed);
+  const blocks = asPrinted.blocks.map((block) => ({ ...block, rows: block.rows.flatMap(apart) }));
+  const audited = { ...asPrinted, blocks };
+  for (const block of blocks) {
     for (const row of block.rows) auditRow(audited, block, row, followed);
     lookAlikes(audited, block);
   }
+}
+
+/** A row that is carried on from one part or another, as a row for each; a part that none of its slips is made in keeps no slip. */
+function byOrigin(row: ReadRow, followed: readonly Followed[]): ReadRow[] {
+  const [, opening = '', letters = ''] = /^(.*\bfrom part )([a-z](?: or [a-z])+)/.exec(row.happened) ?? [];
+  if (letters === '') return [row];
+  const madeIn = (letter: string) => (id: string) => followed.some(({ slip, from }) => slip.id === id && from === letter);
+  const parts = letters.split(' or ').map((letter) => ({
+    ...row,
+    slips: row.slips.filter(madeIn(letter)),
+    happened: `${opening}${letter}${row.happened.slice(opening.length + letters.length)}`,
+  }));
+  const stray = row.slips.filter((id) => !letters.split(' or ').some((letter) => madeIn(letter)(id)));
+  return stray.length > 0 ? [...parts, { ...row, slips: stray }] : parts;
 }
 
 function follow(audited: Audited, slip: Slip): Followed {

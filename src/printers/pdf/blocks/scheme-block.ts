@@ -1,6 +1,8 @@
 import type { SchemeBlock, SchemePoint, SchemeSeen, Table } from '../../../document/block.ts';
 import type { Inline } from '../../../document/inline.ts';
 import { joined } from '../../../document/inlines.ts';
+import { breakLines } from '../break-lines.ts';
+import { inlinePieces } from '../inline-pieces.ts';
 import { box, type TextItem } from '../item.ts';
 import { textWidth } from '../piece.ts';
 import { inner, label, type Room, setText, smallPen } from '../room.ts';
@@ -31,8 +33,7 @@ export function layScheme(scheme: SchemeBlock, room: Room): Slab[] {
   });
   const text = inner(room, { dx: hang, tag });
   const opening = withItems(layAnswer(scheme.answer, inner(text, { width: text.width - size.text * 5 })), [name, marks]);
-  const whole = wholeGiven(scheme.points);
-  const points = [...layPoints(scheme.points, text, !whole), ...(whole ? givenLine(whole, text) : [])];
+  const points = layPoints(scheme.points, text);
   const worked = keepTogether(room.lay(scheme.worked, inner(text, { pen: { face: 'light' } })), BEFORE_SEEN);
   const body = [...keepTogether(opening, KEEP), ...points, ...worked];
   const seen = laySeen(scheme.seen, text);
@@ -40,7 +41,7 @@ export function layScheme(scheme: SchemeBlock, room: Room): Slab[] {
     ...body.map((slab, i) => (i === body.length - 1 ? { ...slab, after: seen.length > 0 ? BEFORE_SEEN : 0 } : slab)),
     ...seen,
   ];
-  return withAbove(slabs, step * 2.4);
+  return withAbove(slabs, step * 2);
 }
 
 function layAnswer(answer: SchemeBlock['answer'], room: Room): Slab[] {
@@ -48,24 +49,12 @@ function layAnswer(answer: SchemeBlock['answer'], room: Room): Slab[] {
   return answer.flatMap((line, i) => withAbove(setText(line, strong, 'P'), i === 0 ? 0 : room.pen.size * 0.15));
 }
 
-/** The copies on which every point of a part is printed; nothing when some are not. */
-function wholeGiven(points: readonly SchemePoint[]): readonly string[] | undefined {
-  const [first = '', ...others] = points.map(({ given = [] }) => given.join(' '));
-  return first !== '' && others.every((each) => each === first) ? points[0]!.given : undefined;
-}
-
-function givenLine(copies: readonly string[], room: Room): Slab[] {
-  const small = inner(room, { pen: smallPen(room.pen) });
-  const text = `All of this is printed ${onCopies(copies)} and has no marks there.`;
-  return withAbove(setText([{ kind: 'text', text }], small, 'P'), room.pen.size * 0.35);
-}
-
-function layPoints(points: readonly SchemePoint[], room: Room, telling: boolean): Slab[] {
+function layPoints(points: readonly SchemePoint[], room: Room): Slab[] {
   const list = addTag(room.tag, 'L', { numbering: 'None' });
   return points.flatMap((point, i) => {
     const item = addTag(list, 'LI');
     const body = addTag(item, 'LBody');
-    return layPoint(point, inner(room, { tag: body }), telling).map((slab, n, all) => {
+    return layPoint(point, inner(room, { tag: body })).map((slab, n, all) => {
       const last = n === all.length - 1;
       return { ...slab, after: !last ? KEEP : i === points.length - 2 ? BETWEEN_POINTS * 2 : BETWEEN_POINTS };
     });
@@ -73,16 +62,16 @@ function layPoints(points: readonly SchemePoint[], room: Room, telling: boolean)
 }
 
 /**
- * A square to tick, what earns the mark, and in smaller lines what else is right, what is not, and what makes no difference; at the
+ * A square to tick, what earns the mark, and small below it what else is right, what is not, and what makes no difference; at the
  * right end of the line, small, on which copies it is printed already.
  */
-function layPoint(point: SchemePoint, room: Room, telling: boolean): Slab[] {
+function layPoint(point: SchemePoint, room: Room): Slab[] {
   const { pen } = room;
   const side = pen.size * 0.72;
   const dx = side + pen.size * 0.7;
   const square = box(room.x, strutAscent(pen) - side + pen.size * 0.06, side, side, 0.7, 0.3);
   const text = inner(room, { dx });
-  const told = telling && point.given ? `printed ${onCopies(point.given)}` : '';
+  const told = point.given ? `printed ${onCopies(point.given)}` : '';
   const width = textWidth(pen.fonts, pen.face, pen.measures.size.small, told);
   const beside = told !== '' && width < room.width * 0.4;
   const first = beside ? inner(text, { width: text.width - width - pen.size }) : text;
@@ -91,13 +80,13 @@ function layPoint(point: SchemePoint, room: Room, telling: boolean): Slab[] {
   const earns = words.map((line, i) => (i === 0 ? { ...line, items: [square, ...line.items, ...marker] } : line));
   const small = inner(text, { pen: { size: pen.measures.size.small } });
   const notes = [
-    note('also right', point.also, small),
-    note('carries on', point.carries ? [CARRIES] : [], small),
-    note('not right', point.not, small),
-    note('no difference', point.ignore, small),
-    note('already printed', told !== '' && !beside ? [[{ kind: 'text', text: onCopies(point.given ?? []) }]] : [], small),
+    note('also right', point.also),
+    note('carries on', point.carries ? [[]] : []),
+    note('not right', point.not),
+    note('no difference', point.ignore),
+    note('already printed', told !== '' && !beside ? [[{ kind: 'text', text: onCopies(point.given ?? []) }]] : []),
   ];
-  return withAbove([...earns, ...notes.flat()], pen.size * 0.35);
+  return withAbove([...earns, ...layNotes(notes.flat(), small)], pen.size * 0.3);
 }
 
 const onCopies = (copies: readonly string[]): string => `on the ${copies.join(' and ')} copy`;
@@ -107,16 +96,28 @@ function givenMarker(words: string, room: Room): TextItem {
   return label(smallPen(room.pen), words, { ...place, mark: addMark(addTag(room.tag, 'P')) });
 }
 
-const CARRIES: readonly Inline[] = [{ kind: 'text', text: 'right work on a wrong figure from above earns this mark' }];
-
-/** A hanging line: lead words in a stronger cut, then the entries; nothing when there are none. */
-function note(lead: string, entries: readonly (readonly Inline[])[], room: Room): Slab[] {
+/** Lead words in a stronger cut, then the entries; nothing when there are none. */
+function note(lead: string, entries: readonly (readonly Inline[])[]): Inline[][] {
   if (entries.length === 0) return [];
-  const content: Inline[] = [
-    { kind: 'text', text: `${lead.replaceAll(' ', '\u00a0')}  `, weight: 'strong' },
-    ...joined(entries, '; '),
+  const words = lead.replaceAll(' ', '\u00a0');
+  const told = joined(entries, '; ');
+  return [
+    [
+      { kind: 'text', text: words, weight: 'strong' },
+      ...(told.length > 0 ? [{ kind: 'text' as const, text: '  ' }, ...told] : []),
+    ],
   ];
-  return setText(content, room, 'P', { indent: room.pen.size, leading: 1.3 });
+}
+
+/** Notes side by side on one line where they fit, else a hanging line each: a scheme is copied for every marker, so lines count. */
+function layNotes(notes: readonly (readonly Inline[])[], room: Room): Slab[] {
+  const rows: Inline[][] = [];
+  for (const each of notes) {
+    const beside = joined([...rows.slice(-1), each], '  ·  ');
+    if (rows.length > 0 && breakLines(inlinePieces(beside, room.pen), room.width).length === 1) rows[rows.length - 1] = beside;
+    else rows.push([...each]);
+  }
+  return rows.flatMap((row) => setText(row, room, 'P', { indent: room.pen.size, leading: 1.3 }));
 }
 
 /** What the pupil wrote, what has happened, and the marks it still earns. */
@@ -130,7 +131,7 @@ function laySeen(seen: readonly SchemeSeen[], room: Room): Slab[] {
     rows: seen.map((row) => [row.wrote, row.happened, row.earns]),
     rowHeaders: false,
     align: ['start', 'start', 'start'],
-    widths: [30, 45, 25],
+    widths: [32, 47, 21],
   };
   const slabs = layTable(table, inner(room, { pen: { size: room.pen.measures.size.small } }));
   // neither the heading nor a single row stands alone
