@@ -35,13 +35,13 @@ function frame(): Argv {
   return yargs([]).scriptName('couplet').locale('en').wrap(HELP_WIDTH).exitProcess(false) as Argv;
 }
 
-/** That an option without a value is `[boolean]` helps no teacher. */
+/** That an option without a value is `[boolean]` helps no teacher; where a line is full, the word stands on one of its own. */
 function pageOf(parser: Argv): string {
   let page = '';
   parser.showHelp((help: string) => {
     page = help;
   });
-  return page.replace(/ +\[boolean\]$/gm, '').trimEnd();
+  return page.replace(/\n? +\[boolean\]$/gm, '').trimEnd();
 }
 
 function sentence(summary: string): string {

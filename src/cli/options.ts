@@ -16,9 +16,9 @@ const SUPPORTS: Record<Support, string> = {
 const UNITS: Record<Units, string> = { dm: 'cm³, mol dm⁻³', litre: 'mL, mol/L' };
 const PRINTS: Record<Print, string> = { standard: '', clear: '12 pt and more', large: '18 pt', '24': '24 pt', '36': '36 pt' };
 /** Said apart: an object puts keys that look like numbers first. */
-const PRINT_ORDER: readonly Print[] = ['standard', 'clear', 'large', '24', '36'];
-const TINTS: Record<Tint, string> = { none: '', cream: '', blue: '' };
-const PAGES: Record<Settings['paper'], string> = { a4: '', letter: '' };
+export const PRINT_ORDER: readonly Print[] = ['standard', 'clear', 'large', '24', '36'];
+export const TINTS: Record<Tint, string> = { none: '', cream: '', blue: '' };
+export const PAGES: Record<Settings['paper'], string> = { a4: '', letter: '' };
 const MEDIA: Record<Medium, string> = { acid: '', neutral: '', alkali: '', 'strong-alkali': '' };
 const CONDITIONS: Record<Condition, string> = {
   warm: '',
@@ -50,6 +50,7 @@ export const OPTIONS = {
   sample: whole({ group: what, help: 'make so many questions of the family and tell what they show' }, 1, 100_000),
   check: flag({ group: what, help: 'end with status 1 when a question of the sample fails' }),
   questions: whole({ group: what, help: 'length as a number of questions (5 unless another length is given)' }, 1, 9999),
+  candidates: { ...whole({ group: what, help: 'how many candidates (12 unless said)' }, 1, 9999), typed: 'questions' },
   marks: whole({ group: what, help: 'length in marks' }, 1, 9999),
   minutes: whole({ group: what, help: 'length in minutes of working time' }, 1, 9999),
   level: oneOf({ group: what, help: 'how demanding' }, LEVELS),

@@ -4,7 +4,8 @@ interface PageGiven {
   readonly page: Settings['paper'];
   readonly print: Print;
   readonly tint: Tint;
-  readonly fillable: boolean;
+  /** for what pupils write on only */
+  readonly fillable?: boolean;
 }
 
 /** How the pages are set, from the options that say so. */

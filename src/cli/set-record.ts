@@ -5,6 +5,7 @@ import { readRecord } from '../papers/read-record.ts';
 import type { PaperRecord } from '../papers/record.ts';
 import { DEFAULT_SETTINGS, type Settings } from '../printers/pdf/settings.ts';
 import { EXTRA_NAMES, type Extra } from './extra-names.ts';
+import { PAGES, PRINT_ORDER, TINTS } from './options.ts';
 import { systemFault } from './system-fault.ts';
 
 /** What `record.json` holds: the paper's record, and how its pages were set. */
@@ -28,13 +29,25 @@ export function readSetRecord(path: string): SetRecord {
   const page: unknown = 'page' in record ? record.page : {};
   if (typeof page !== 'object' || page === null) throw new Fault('bad-record', '`page`: expected an object', { file });
   const settings = { ...DEFAULT_SETTINGS, ...page } as Settings;
-  if (!['a4', 'letter'].includes(settings.paper))
-    throw new Fault('bad-record', `\`page.paper\`: expected a4 or letter, found \`${settings.paper}\``, { file });
+  checkPage(settings, file);
+  const { withoutColourRecall }: { withoutColourRecall?: unknown } = record.request;
+  if (withoutColourRecall !== undefined && typeof withoutColourRecall !== 'boolean')
+    throw new Fault('bad-record', '`request.withoutColourRecall`: expected true or false', { file });
   const extras: unknown = 'extras' in record ? record.extras : [];
   if (!Array.isArray(extras) || !extras.every(isExtra)) {
     throw new Fault('bad-record', `\`extras\`: expected a list of ${EXTRA_NAMES.join(', ')}`, { file });
   }
   return { ...record, page: settings, extras };
+}
+
+/** @throws Fault for a setting that pages cannot be made with */
+function checkPage(settings: Settings, file: string): void {
+  const words = { paper: Object.keys(PAGES), print: PRINT_ORDER, sides: ['one', 'both'], tint: Object.keys(TINTS) };
+  for (const [name, known] of Object.entries(words)) {
+    const found: unknown = settings[name as keyof typeof words] ?? known[0];
+    if (!known.some((word) => word === found))
+      throw new Fault('bad-record', `\`page.${name}\`: expected ${known.join(' or ')}, found \`${found}\``, { file });
+  }
 }
 
 function isExtra(word: unknown): word is Extra {

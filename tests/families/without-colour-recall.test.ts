@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import type { Inline } from '../../src/document/inline.ts';
 import { askOf } from '../../src/papers/ask-of.ts';
 import { makePaper } from '../../src/papers/make-paper.ts';
 import { paperOf } from '../../src/papers/paper-of.ts';
@@ -9,11 +8,11 @@ import type { SheetRequest } from '../../src/papers/request.ts';
 import { FAMILIES } from '../../src/questions/families/index.ts';
 import type { Family } from '../../src/questions/family.ts';
 import { gate } from '../../src/questions/gate/gate.ts';
-import { plainText } from '../../src/questions/gate/inlines-of.ts';
 import { makeQuestion, slotOf } from '../../src/questions/make-question.ts';
 import { itemMarks } from '../../src/questions/part-marks.ts';
 import type { Level, Question } from '../../src/questions/question.ts';
 import { earnedIn, rowsOf } from '../../src/questions/rows.ts';
+import { COLOURS, saidIn } from '../support/asked-colours.ts';
 import { seeds, tables, wording } from '../support/data.ts';
 
 const cases = FAMILIES.flatMap((family) => (['core', 'stretch'] as const).map((level) => ({ family, level, name: family.id })));
@@ -21,18 +20,6 @@ const cases = FAMILIES.flatMap((family) => (['core', 'stretch'] as const).map((l
 function make(family: Family, level: Level, seed: string, withoutColourRecall: boolean): Question {
   const ask = askOf({ units: 'dm', withoutColourRecall }, level, 'written');
   return makeQuestion(family, slotOf(seed, family.id, 's1', 0), ask, tables, wording);
-}
-
-const COLOURS = /\b(purple|violet|pink|yellow|green|blue|orange|brown|red|colourless|colou?r)\b/i;
-
-/** What earns marks, and what is asked, in words. */
-function saidIn({ parts }: Question): string {
-  const runs = parts.flatMap(({ prompt, hints, points }): (readonly Inline[])[] => [
-    prompt,
-    ...hints,
-    ...points.flatMap(({ accept }) => accept),
-  ]);
-  return runs.map(plainText).join('\n');
 }
 
 describe.each(cases)('$name, $level, without recall of colours', ({ family, level }) => {

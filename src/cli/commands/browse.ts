@@ -1,9 +1,10 @@
 import { join } from 'node:path';
-import { DEFAULT_SETTINGS } from '../../printers/pdf/settings.ts';
+import { besideLabels } from '../beside-labels.ts';
 import { command } from '../command.ts';
 import { folderName } from '../folder-name.ts';
 import { freshSeed } from '../fresh-seed.ts';
 import { replacing } from '../may-replace.ts';
+import { pageSettings } from '../page-settings.ts';
 import { plainText } from '../plain-text.ts';
 import { tellSet } from '../tell-set.ts';
 import { checkPlace, writeSet } from '../write-set.ts';
@@ -17,14 +18,17 @@ export const browse = command({
   options: [
     'family',
     'topic',
-    'questions',
+    'candidates',
     'level',
     'choice',
     'without',
+    'without-colour-recall',
     'seed',
     'units',
     'table',
     'wording',
+    'print',
+    'tint',
     'page',
     'name',
     'out',
@@ -48,13 +52,15 @@ export const browse = command({
       support: 'open',
       choice: given.choice,
       units: given.units,
+      ...(given['without-colour-recall'] ? { withoutColourRecall: true } : {}),
       families: given.family,
       topics: given.topic,
       without: given.without,
-      length: { unit: 'questions', count: given.questions ?? A_DOZEN },
+      length: { unit: 'questions', count: given.candidates ?? A_DOZEN },
     } as const;
-    const set = makeList(request, { ...DEFAULT_SETTINGS, paper: given.page }, given, desk);
+    const set = makeList(request, pageSettings(given), given, desk);
     writeSet(folder, set.files, mayReplace);
     tellSet(folder, set, given.json, desk);
+    for (const line of besideLabels(given)) desk.say(line);
   },
 });

@@ -3,13 +3,12 @@ import { Fault } from '../../exact/fault.ts';
 import type { SheetLength, SheetRequest } from '../../papers/request.ts';
 import { command } from '../command.ts';
 import type { Desk } from '../desk.ts';
-import { EXTRA_NAMES } from '../extra-names.ts';
 import { folderName, nameFromSeed } from '../folder-name.ts';
 import { freshSeed } from '../fresh-seed.ts';
-import type { Look, MadeSet } from '../make-set.ts';
+import { LOOK_OPTIONS, lookOf } from '../look-of.ts';
+import type { MadeSet } from '../make-set.ts';
 import { replacing } from '../may-replace.ts';
 import type { Given } from '../options.ts';
-import { pageSettings } from '../page-settings.ts';
 import { plainText } from '../plain-text.ts';
 import { tellSet } from '../tell-set.ts';
 import { checkPlace, writeSet } from '../write-set.ts';
@@ -27,21 +26,7 @@ const WHAT = [
   'without-colour-recall',
 ] as const;
 const HOW = ['seed', 'support', 'on', 'units', 'table', 'wording', 'title'] as const;
-const WHERE = [
-  'data',
-  'teacher',
-  'solutions',
-  'key',
-  'feedback',
-  'print',
-  'tint',
-  'fillable',
-  'page',
-  'name',
-  'out',
-  'replace',
-  'json',
-] as const;
+const WHERE = [...LOOK_OPTIONS, 'name', 'out', 'replace', 'json'] as const;
 const TAKES = [...WHAT, ...HOW, ...WHERE];
 
 /** Questions on a sheet when no length is given. */
@@ -69,11 +54,6 @@ type SheetGiven = Given<(typeof TAKES)[number]>;
 async function freelyChosenSet(given: SheetGiven, request: SheetRequest, desk: Desk): Promise<MadeSet> {
   const { makeSet } = await import('../make-set.ts');
   return makeSet(request, lookOf(given), given, desk);
-}
-
-/** How the set looks, and what is made beside the two sheets. */
-function lookOf(given: SheetGiven): Look {
-  return { page: pageSettings(given), extras: EXTRA_NAMES.filter((name) => given[name]) };
 }
 
 /** A set of the questions whose labels are given, in that order. */
