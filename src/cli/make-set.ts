@@ -11,6 +11,7 @@ import { recordOf } from '../papers/record-of.ts';
 import type { SheetRequest } from '../papers/request.ts';
 import { readTables } from '../potentials/read-tables.ts';
 import type { Tables } from '../potentials/tables.ts';
+import { measureOrders } from '../printers/pdf/measure-orders.ts';
 import { printPdf } from '../printers/pdf/print-pdf.ts';
 import type { Settings } from '../printers/pdf/settings.ts';
 import type { Desk } from './desk.ts';
@@ -47,9 +48,11 @@ export function makeSet(request: SheetRequest, look: Look, own: Own, desk: Desk)
   return withProgress((progress) => {
     const { tables, wording } = read(own, desk);
     const { unit, count } = request.length;
-    const paper = makePaper(request, tables, wording, desk.version, (done) =>
-      unit === 'questions' ? progress.at('Making questions', done, count) : progress.at('Making questions', done),
-    );
+    const paper = makePaper(request, tables, wording, desk.version, {
+      progress: (done) =>
+        unit === 'questions' ? progress.at('Making questions', done, count) : progress.at('Making questions', done),
+      measure: (sheet) => measureOrders(sheet, look.page.paper, readFonts(desk.root)),
+    });
     return { paper, files: print(paper, look, tables, wording, desk, progress) };
   });
 }
@@ -67,7 +70,9 @@ export function makeSetOf(build: (means: Means) => Paper, look: Look, own: Own, 
 export function makeList(request: SheetRequest, page: Settings, own: Own, desk: Desk): MadeSet {
   return withProgress((progress) => {
     const { tables, wording } = read(own, desk);
-    const paper = makePaper(request, tables, wording, desk.version, (done) => progress.at('Making questions', done));
+    const paper = makePaper(request, tables, wording, desk.version, {
+      progress: (done) => progress.at('Making questions', done),
+    });
     const list = printPdf(browseSheet(paper, wording), page, readFonts(desk.root));
     return {
       paper,

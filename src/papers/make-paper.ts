@@ -1,3 +1,4 @@
+import type { Document } from '../document/document.ts';
 import type { Wording } from '../document/wording.ts';
 import { Fault } from '../exact/fault.ts';
 import { nearMatches } from '../exact/near-matches.ts';
@@ -7,10 +8,12 @@ import type { Question } from '../questions/question.ts';
 import { allowedFamilies } from './allowed-families.ts';
 import { choose } from './choose.ts';
 import { exampleFor } from './examples.ts';
+import { fillPages, type MeasureOrders } from './fill-pages.ts';
 import { minutesFor, withExtraTime } from './minutes.ts';
 import { order } from './order.ts';
 import type { Paper, Provenance } from './paper.ts';
 import { placeKeys } from './place-keys.ts';
+import { questionSheet } from './question-sheet.ts';
 import type { SheetRequest } from './request.ts';
 import { spreadFixedKeys } from './spread-fixed-keys.ts';
 import { titleFor } from './title-for.ts';
@@ -18,7 +21,7 @@ import { titleFor } from './title-for.ts';
 /**
  * Chooses, checks and orders the questions that a request asks for.
  * @param version of this program, for the record
- * @param progress called after each question that is made, with how many are made
+ * @param aids progress is called after each question that is made, with how many are made; measure lets the order fill the pages
  * @throws Fault saying what can be had when the request cannot be met
  */
 export function makePaper(
@@ -26,13 +29,26 @@ export function makePaper(
   tables: Tables,
   wording: Wording,
   version: string,
-  progress?: (done: number) => void,
+  { progress, measure }: Aids = {},
 ): Paper {
   const { families, withoutSpecies } = allowedFamilies(request);
   if (request.on !== undefined) checkMisconception(request.on, tables);
   const chosen = choose({ request, families, withoutSpecies, tables, wording }, progress);
-  const questions = placeKeys(spreadFixedKeys(order(chosen)), request.seed);
-  return paperFrom(request, questions, { tables, wording, version });
+  const means = { tables, wording, version };
+  const ordered = order(chosen);
+  const filled = measure ? fillPages(ordered, measure(openSheet(request, ordered, means))) : ordered;
+  return paperFrom(request, placeKeys(spreadFixedKeys(filled), request.seed), means);
+}
+
+/** What helps while a paper is made, and is not needed. */
+export interface Aids {
+  readonly progress?: ((done: number) => void) | undefined;
+  readonly measure?: MeasureOrders | undefined;
+}
+
+/** The sheet without support: a class with several supports needs one order. */
+function openSheet(request: SheetRequest, questions: readonly Question[], means: Means): Document {
+  return questionSheet(paperFrom({ ...request, support: 'open' }, questions, means), means.wording);
 }
 
 function checkMisconception(id: string, tables: Tables): void {

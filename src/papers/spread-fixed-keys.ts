@@ -1,6 +1,7 @@
 import { keyPlaces } from '../questions/choice.ts';
 import { itemMarks } from '../questions/part-marks.ts';
 import type { Question } from '../questions/question.ts';
+import { neighbours } from './fill-pages.ts';
 
 /**
  * Where three choices running can have their key at one and the same letter only, the middle one changes places with another choice of
@@ -31,10 +32,6 @@ function middlesOf(questions: readonly Question[]): Set<number> {
     ),
   );
 }
-
-/** How often two of one strategy stand side by side. */
-const neighbours = (questions: readonly Question[]): number =>
-  questions.filter(({ strategy }, at) => strategy === questions[at + 1]?.strategy).length;
 
 const swapped = (questions: readonly Question[], one: number, other: number): Question[] =>
   questions.with(one, questions[other]!).with(other, questions[one]!);

@@ -11,23 +11,17 @@ import type { Room } from './room.ts';
 import { type Measures, measure, type Settings, TINTS } from './settings.ts';
 import { settleHeadings } from './settle-headings.ts';
 import type { Slab } from './slab.ts';
-import type { Tag } from './tag.ts';
 
 /**
  * Lays a document out on pages: positioned text, rules and boxes, and the structure they hang on. Pure; nothing is drawn.
  * @throws Fault `missing-glyph` when no font holds a character
  */
 export function layout(document: Document, settings: Settings, fonts: Fonts): Laid {
-  const measures = withFootRoom(measure(settings), document, fonts);
-  const root: Tag = { type: 'Document', kids: [] };
-  const pen: Pen = { fonts, measures, face: 'regular', size: measures.size.text, ink: INK.text };
-  const sheet = document.kind === 'sheet';
-  const width = measures.frame - (sheet ? measures.cells : 0);
-  const fields = sheet && settings.fillable ? { fields: new Fields() } : {};
-  const room: Room = { pen, x: 0, width, tag: root, sheet, lay: layBlocks, ...fields };
+  const room = frameRoom(document, settings, fonts);
+  const { pen, tag: root } = room;
   const slabs = layBlocks(document.blocks, room);
   settleHeadings(root);
-  const pages = paginate(slabs, measures.height - measures.margin.top - measures.margin.bottom, sheet ? EARLY : 0);
+  const pages = paginate(slabs, pageHeight(room), earlyCost(room));
   const tint = settings.tint && settings.tint !== 'none' ? { tint: TINTS[settings.tint] } : {};
   return {
     title: document.title,
@@ -38,7 +32,23 @@ export function layout(document: Document, settings: Settings, fonts: Fonts): La
   };
 }
 
+/** The room between the margins of a document's pages, with a tag that everything in it hangs on. */
+export function frameRoom(document: Document, settings: Settings, fonts: Fonts): Room {
+  const measures = withFootRoom(measure(settings), document, fonts);
+  const pen: Pen = { fonts, measures, face: 'regular', size: measures.size.text, ink: INK.text };
+  const sheet = document.kind === 'sheet';
+  const width = measures.frame - (sheet ? measures.cells : 0);
+  const fields = sheet && settings.fillable ? { fields: new Fields() } : {};
+  return { pen, x: 0, width, tag: { type: 'Document', kids: [] }, sheet, lay: layBlocks, ...fields };
+}
+
+/** Height between the top and the bottom margin. */
+export function pageHeight({ pen: { measures } }: Room): number {
+  return measures.height - measures.margin.top - measures.margin.bottom;
+}
+
 /** On a sheet a page should not end early: room to write in fills it. A scheme may, so that a part stays in one place. */
+export const earlyCost = ({ sheet }: Room): number => (sheet ? EARLY : 0);
 const EARLY = 70;
 
 interface PageFacts {

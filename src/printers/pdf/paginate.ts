@@ -25,7 +25,17 @@ const LOOKS_FULL = 0.15;
  */
 export function paginate(slabs: readonly Slab[], height: number, early = 0): readonly (readonly Slab[])[] {
   const units = splitTall(gatherUnits(slabs), height);
-  if (units.length === 0) return [[]];
+  return units.length === 0 ? [[]] : collect(units, bestTurns(units, height, early).from);
+}
+
+/** What the best turns of the pages cost: less for the same slabs in an order that leaves less white. */
+export function turnsCost(slabs: readonly Slab[], height: number, early = 0): number {
+  const units = splitTall(gatherUnits(slabs), height);
+  return bestTurns(units, height, early).cost;
+}
+
+/** For each number of units the first unit of the page that ends behind them, and the cost of all pages. */
+function bestTurns(units: readonly Unit[], height: number, early: number): { from: readonly number[]; cost: number } {
   const best = [0];
   const from = [0];
   for (let to = 1; to <= units.length; to++) {
@@ -44,7 +54,7 @@ export function paginate(slabs: readonly Slab[], height: number, early = 0): rea
       }
     }
   }
-  return collect(units, from);
+  return { from, cost: best[units.length]! };
 }
 
 function pageCost(filled: number, height: number, units: readonly Unit[], to: number, early: number): number {
