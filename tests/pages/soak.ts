@@ -61,7 +61,9 @@ export function soak(print: Print): void {
       }
     });
 
-    it.runIf(SEEDS >= 24)('were of every family, written and choice, with every support', () => {
+    const every = SEEDS >= 24 ? it : undefined;
+    // a few seeds cannot hold every form
+    every?.('were of every family, written and choice, with every support', () => {
       const forms = FAMILIES.flatMap(({ id, answering }) => answering.map((each) => `${id} ${each}`));
       expect([...seen.forms].sort()).toEqual(forms.sort());
       expect([...seen.supports].sort()).toEqual([...SUPPORTS].sort());

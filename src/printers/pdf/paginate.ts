@@ -1,4 +1,4 @@
-import { KEEP, type Slab } from './slab.ts';
+import { KEEP, type Slab, tearAfter } from './slab.ts';
 
 /** Slabs that stay on one page, and the cost of turning the page after them. */
 interface Unit {
@@ -6,6 +6,8 @@ interface Unit {
   readonly height: number;
   readonly above: number;
   readonly after: number;
+  /** height of what stands over it again where it begins a page */
+  readonly again: number;
   readonly fresh: boolean;
 }
 
@@ -25,7 +27,7 @@ const LOOKS_FULL = 0.15;
  */
 export function paginate(slabs: readonly Slab[], height: number, early = 0): readonly (readonly Slab[])[] {
   const units = splitTall(gatherUnits(slabs), height);
-  return units.length === 0 ? [[]] : collect(units, bestTurns(units, height, early).from);
+  return units.length === 0 ? [[]] : collect(units, bestTurns(units, height, early).from, height);
 }
 
 /** What the best turns of the pages cost: less for the same slabs in an order that leaves less white. */
@@ -47,7 +49,9 @@ function bestTurns(units: readonly Unit[], height: number, early: number): { fro
       filled += unit.height + (start + 1 < to && next ? next.above : 0);
       if (start + 1 < to && next?.fresh) break;
       if (filled > height + 0.01 && start < to - 1) break;
-      const cost = best[start]! + pageCost(filled, height, units, to, early);
+      const full = filled + (start > 0 && standsAgain(unit, height) ? unit.again : 0);
+      if (full > height + 0.01 && start < to - 1) continue;
+      const cost = best[start]! + pageCost(full, height, units, to, early);
       if (cost < best[to]!) {
         best[to] = cost;
         from[to] = start;
@@ -57,19 +61,30 @@ function bestTurns(units: readonly Unit[], height: number, early: number): { fro
   return { from, cost: best[units.length]! };
 }
 
+/** What stands over a unit once more, where it begins a page, does so if the page holds both. */
+function standsAgain(unit: Unit, height: number): boolean {
+  return unit.height + unit.again <= height;
+}
+
 function pageCost(filled: number, height: number, units: readonly Unit[], to: number, early: number): number {
   const next = units[to];
   if (!next) return PER_PAGE + (filled / height < LEAST_LAST ? NEARLY_EMPTY : 0);
   if (next.fresh) return PER_PAGE;
   const white = Math.max(0, 1 - filled / height);
-  const turn = Math.min(units[to - 1]!.after, 1000);
+  const turn = units[to - 1]!.after;
   const wasted = white > LOOKS_FULL && filled + next.above + next.height <= height ? early * white : 0;
   return PER_PAGE + WHITE * white * white * white * (turn > 0 ? 2 : 1) + turn + wasted;
 }
 
-function collect(units: readonly Unit[], from: readonly number[]): Slab[][] {
+function collect(units: readonly Unit[], from: readonly number[], height: number): Slab[][] {
   const pages: Slab[][] = [];
-  for (let to = units.length; to > 0; to = from[to]!) pages.unshift(units.slice(from[to]!, to).flatMap((unit) => unit.slabs));
+  for (let to = units.length; to > 0; to = from[to]!) {
+    const start = from[to]!;
+    const slabs = units.slice(start, to).flatMap((unit) => unit.slabs);
+    const [first, ...rest] = slabs;
+    const isRepeated = start > 0 && first?.again && standsAgain(units[start]!, height);
+    pages.unshift(isRepeated ? [first.again!, { ...first, above: 0 }, ...rest] : slabs);
+  }
   return pages;
 }
 
@@ -91,13 +106,15 @@ function unitOf(slabs: readonly Slab[]): Unit {
   const height = slabs.reduce((sum, part, i) => sum + part.height + (i > 0 ? part.above : 0), 0);
   const last = slabs.at(-1);
   const after = last?.after ?? 0;
-  return { slabs, height, above: slabs[0]?.above ?? 0, after: after === KEEP ? 0 : after, fresh: slabs[0]?.fresh ?? false };
+  const [first] = slabs;
+  const again = first?.again?.height ?? 0;
+  return { slabs, height, above: first?.above ?? 0, after: after === KEEP ? 0 : after, again, fresh: first?.fresh ?? false };
 }
 
-/** What is taller than a page must turn somewhere: between any two of its slabs, at a high cost. */
+/** What is taller than a page must turn somewhere: between two of its slabs, at the cost of tearing them apart. */
 function splitTall(units: readonly Unit[], height: number): Unit[] {
   return units.flatMap((unit) => {
     if (unit.height <= height) return [unit];
-    return unit.slabs.map((part, i) => unitOf([{ ...part, after: i === unit.slabs.length - 1 ? unit.after : 500 }]));
+    return unit.slabs.map((part, i) => unitOf([{ ...part, after: i === unit.slabs.length - 1 ? unit.after : tearAfter(part) }]));
   });
 }

@@ -23,7 +23,7 @@ export function workingBox(space: Working, room: Room): Slab[] {
   const { pen } = room;
   const pad = pen.size * 0.8;
   const inside = room.width - 2 * pad;
-  const open = boxHeight(space.marks) * Math.max(1, pen.size / 14);
+  const open = boxHeight(space.marks) * pen.measures.roomy;
   const working = fieldIn(room, 'working', [room.x + 1, 1, room.width - 2, open - pad], 'several');
   const answerPen = fittingPen(space, pen, inside);
   const lines = answerLines(space, { ...room, pen: answerPen }, inside);
