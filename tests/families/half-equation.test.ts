@@ -28,7 +28,7 @@ describe('marking half-equations in acid', () => {
   });
 
   it('keeps the mark for the atoms when the electrons are wrong', () => {
-    expect(marked(item, 'HE-ELECTRON-SIDE', 'half')).toEqual([
+    expect(marked(item, 'HE-ELECTRON-SIDE', 'charge')).toEqual([
       'a: 1/1',
       'b: 2/2',
       'c: Cr2O7^2- + 14H^+ -> 2Cr^3+ + 7H2O + 6e^-; 1/2',
@@ -49,7 +49,7 @@ describe('marking half-equations in acid', () => {
   });
 
   it('sees one electron for two iodide ions', () => {
-    expect(marked(item, 'HE-ELECTRONS-PER-ATOM', 'partner')).toEqual(['a: 2I^- -> I2 + e^-; 0/1', 'b: 2/2', 'c: 2/2']);
+    expect(marked(item, 'HE-ELECTRONS-PER-ATOM', 'partner-charge')).toEqual(['a: 2I^- -> I2 + e^-; 0/1', 'b: 2/2', 'c: 2/2']);
   });
 });
 
@@ -62,12 +62,20 @@ describe('marking half-equations in alkali', () => {
     expect([answerAt(item, 'falls'), answerAt(item, 'agent')]).toEqual(['O', 'HO2^-']);
   });
 
-  it('does not accept hydrogen ions, though they balance', () => {
+  it('refuses hydrogen ions for the atoms alone, since the charge balances with them', () => {
     expect(marked(item, 'HE-H-IN-ALKALI', 'makeup')).toEqual([
       'a: 2/2',
-      'b: Cr(OH)3 + H2O -> CrO4^2- + 5H^+ + 3e^-; 1/3',
+      'b: Cr(OH)3 + H2O -> CrO4^2- + 5H^+ + 3e^-; 2/3',
       'c: 2/2',
     ]);
+  });
+
+  it('does so for the half-equation of the partner too', () => {
+    // Fe(OH)2 + H2O -> Fe(OH)3 + H+ + e-: charge 0 on the left, +1 − 1 = 0 on the right
+    const iron = checked(
+      buildHalf(drawn('CrO4^2-/Cr(OH)3', 'Fe(OH)3/Fe(OH)2', 'alkali', 'oxidant'), tables, asking('stretch'), words),
+    );
+    expect(marked(iron, 'HE-H-IN-ALKALI', 'partner-makeup')[0]).toBe('a: Fe(OH)2 + H2O -> Fe(OH)3 + H^+ + e^-; 1/2');
   });
 
   it('takes one mark for the agents changed over', () => {

@@ -70,12 +70,12 @@ function balancePoint(step: string, plan: HalfPlan, words: Words): Point {
 }
 
 function partnerPoints(partner: HalfPlan, words: Words): Point[] {
-  const balance = balancePoint('partner', partner, words);
+  const balance = balancePoint('partner-charge', partner, words);
   return partner.isBuilt ? [makeUpPoint('partner-makeup', partner, words), balance] : [balance];
 }
 
 function mainPoints(main: HalfPlan, words: Words): Point[] {
-  return [makeUpPoint('makeup', main, words), balancePoint('half', main, words)];
+  return [makeUpPoint('makeup', main, words), balancePoint('charge', main, words)];
 }
 
 function electronPoints(main: HalfPlan, words: Words): [Point, Point] {

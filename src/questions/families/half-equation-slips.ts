@@ -9,9 +9,10 @@ import { slipMaker } from '../slip.ts';
 import { wordsValue } from '../statement-step.ts';
 import type { NodeId, Value } from '../value.ts';
 import type { HalfDraw } from './half-equation.ts';
+import { balanceValue } from './half-equation-charge.ts';
 import type { HalfPlan } from './half-equation-plan.ts';
-import { changeIn, makeUpAt, unitsOf } from './half-equation-steps.ts';
-import { type Placing, temptsToOxygen, writtenHalf } from './half-equation-write.ts';
+import { changeIn, oneAtom, unitsOf } from './half-equation-steps.ts';
+import { temptsToOxygen } from './half-equation-write.ts';
 
 type Maker = ReturnType<typeof slipMaker>;
 
@@ -38,10 +39,8 @@ const plain = (value: number): Value => numberValue(Rational.of(value), { unit: 
 function mainSlips(main: HalfPlan, level: Level, slip: Maker): Slip[] {
   const { subject, product } = main;
   const byCharge = Math.abs(subject.charge - product.charge);
-  const placed = (placing: Placing) => (values: Parameters<Slip['work']>[0]) =>
-    writtenHalf(main, makeUpAt(values, 'makeup'), numberOf(values, 'electrons'), placing);
   return [
-    slip('HE-ELECTRON-SIDE', 'half', placed('wrong side')),
+    slip('HE-ELECTRON-SIDE', 'charge', () => balanceValue('wrong side')),
     slip(
       'RX-ION-CHARGE-CHANGE',
       'electrons',
@@ -64,7 +63,7 @@ function mainSlips(main: HalfPlan, level: Level, slip: Maker): Slip[] {
     ),
     // Core has asked for their number already; at stretch nothing shows that they were counted.
     level === 'core'
-      ? slip('HE-ELECTRONS-MISSING', 'half', placed('none'))
+      ? slip('HE-ELECTRONS-MISSING', 'charge', () => balanceValue('none'))
       : slip('HE-ELECTRONS-MISSING', 'electrons', () => plain(0)),
   ];
 }
@@ -97,14 +96,14 @@ function isPeroxideOxidised(plan: HalfPlan): boolean {
 }
 
 function partnerSlips(partner: HalfPlan, slip: Maker): Slip[] {
-  const { perUnit } = partner;
-  const makeUp = (values: Parameters<Slip['work']>[0]) => (partner.isBuilt ? makeUpAt(values, 'partner-makeup') : 'right');
-  const each = partner.change ? Math.abs(partner.change.from - partner.change.to) : perUnit;
   return [
-    slip('HE-ELECTRON-SIDE', 'partner', (values) => writtenHalf(partner, makeUp(values), Rational.of(perUnit), 'wrong side')),
+    slip('HE-ELECTRON-SIDE', 'partner-charge', () => balanceValue('wrong side')),
     // One atom's electrons for the whole half-equation: I⁻ gives one, so 2I⁻ are given one too.
-    slip('HE-ELECTRONS-PER-ATOM', 'partner', (values) =>
-      writtenHalf(partner, makeUp(values), Rational.of(each, unitsOf(partner))),
+    slip(
+      'HE-ELECTRONS-PER-ATOM',
+      'partner-charge',
+      () => balanceValue('one atom'),
+      () => oneAtom(partner) !== partner.perUnit * unitsOf(partner),
     ),
     ...(partner.isBuilt ? makeUpSlips(partner, 'partner-makeup', slip) : []),
   ];
