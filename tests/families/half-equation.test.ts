@@ -40,8 +40,8 @@ describe('marking half-equations in acid', () => {
       'b: 3; 1/2',
       'c: Cr2O7^2- + 14H^+ + 3e^- -> 2Cr^3+ + 7H2O; 1/2',
     ]);
-    expect(marked(item, 'RX-ION-CHARGE-CHANGE')[1]).toBe('b: 5; 1/2');
-    expect(marked(item, 'RX-OXIDE-TRANSFER')[1]).toBe('b: 14; 1/2');
+    expect(marked(item, 'RX-ION-CHARGE-CHANGE')[1]).toBe('b: 5; 0/2');
+    expect(marked(item, 'RX-OXIDE-TRANSFER')[1]).toBe('b: 14; 0/2');
   });
 
   it('gives nothing for oxygen gas on the right', () => {

@@ -2,6 +2,7 @@ import { coefficientOf } from '../../chemistry/terms.ts';
 import type { Words } from '../../document/words.ts';
 import { Rational } from '../../exact/rational.ts';
 import type { Tables } from '../../potentials/tables.ts';
+import type { Ask } from '../family.ts';
 import { numberOf } from '../number-of.ts';
 import { numberValue } from '../number-step.ts';
 import type { Level, Slip } from '../question.ts';
@@ -17,8 +18,14 @@ import { temptsToOxygen } from './half-equation-write.ts';
 type Maker = ReturnType<typeof slipMaker>;
 
 /** Slips, the most common first; those of the main half-equation are the options of a choice. */
-export function halfSlips({ main, partner }: HalfDraw, level: Level, tables: Tables, words: Words): Slip[] {
-  const slip = slipMaker(tables, words);
+export function halfSlips(
+  { main, partner }: HalfDraw,
+  { level, answering }: Pick<Ask, 'level' | 'answering'>,
+  tables: Tables,
+  words: Words,
+): Slip[] {
+  // Where the change of one atom has a mark of its own, it is told that this can stand.
+  const slip = slipMaker(tables, words, { hasChangeMark: level === 'core' && answering === 'written' });
   return [
     ...mainSlips(main, level, slip),
     ...partnerSlips(partner, slip),
@@ -36,24 +43,31 @@ export function halfSlips({ main, partner }: HalfDraw, level: Level, tables: Tab
 
 const plain = (value: number): Value => numberValue(Rational.of(value), { unit: '' });
 
+/** Who counts electrons without oxidation numbers earns neither their change nor what it is multiplied by; the same figure from one atom's electrons has the benefit of the doubt. */
+const skipping = (slip: Slip): Slip => ({ ...slip, skips: ['change'] });
+
 function mainSlips(main: HalfPlan, level: Level, slip: Maker): Slip[] {
   const { subject, product } = main;
   const byCharge = Math.abs(subject.charge - product.charge);
   return [
     slip('HE-ELECTRON-SIDE', 'charge', () => balanceValue('wrong side')),
-    slip(
-      'RX-ION-CHARGE-CHANGE',
-      'electrons',
-      () => plain(byCharge),
-      () => byCharge > 0,
+    skipping(
+      slip(
+        'RX-ION-CHARGE-CHANGE',
+        'electrons',
+        () => plain(byCharge),
+        () => byCharge > 0 && byCharge !== oneAtom(main),
+      ),
     ),
     slip('HE-ELECTRONS-PER-ATOM', 'electrons', (values) => numberValue(numberOf(values, 'change'), { unit: '' })),
     ...makeUpSlips(main, 'makeup', slip),
-    slip(
-      'RX-OXIDE-TRANSFER',
-      'electrons',
-      () => plain(oxideElectrons(main)),
-      () => oxideElectrons(main) > 0,
+    skipping(
+      slip(
+        'RX-OXIDE-TRANSFER',
+        'electrons',
+        () => plain(oxideElectrons(main)),
+        () => oxideElectrons(main) > 0 && oxideElectrons(main) !== oneAtom(main),
+      ),
     ),
     slip(
       'ON-PEROXIDE',

@@ -35,7 +35,16 @@ export function numberSlips({ wanted, reaction }: NumberDraw, level: Level, tabl
       ? []
       : [
           slip('HE-ELECTRONS-PER-ATOM', 'electrons', (values) => plain(numberOf(values, 'per-atom'))),
-          slip('RX-COEFFICIENT-ELECTRONS', 'electrons', () => plain(oxidant)),
+          // Nothing was done with oxidation numbers, unless the same figure comes from one atom's.
+          {
+            ...slip(
+              'RX-COEFFICIENT-ELECTRONS',
+              'electrons',
+              () => plain(oxidant),
+              (values) => !numberOf(values, 'per-atom').equals(oxidant),
+            ),
+            skips: ['per-atom'],
+          },
         ]),
     slip('RX-AGENT-SWAP', 'agent', () => ({ kind: 'species', formula: reaction.before.formula })),
   ];

@@ -144,9 +144,12 @@ function agentNodes(main: Half, partner: Half): Node[] {
 function mainSlips(main: Half, level: string): Slip[] {
   const { subject, product, medium } = main;
   const charges = chargeOf(subject).subtract(chargeOf(product)).size();
+  // Of the charges or the oxygens no oxidation number is got, so its change is not earned either.
+  const instead = ['RX-ION-CHARGE-CHANGE', 'RX-OXIDE-TRANSFER'];
   const electrons = (id: string, work: (answers: Answers) => Fraction): Slip => ({
     id,
     at: 'electrons',
+    ...(instead.includes(id) ? { skips: ['change'] } : {}),
     work: (answers) => plain(work(answers)),
   });
   return [

@@ -135,7 +135,7 @@ function alongSlips(reaction: Reaction): Slip[] {
   const { sides, reduced } = reaction;
   return [
     { id: 'HE-ELECTRONS-PER-ATOM', at: 'electrons', work: (answers) => plain(valueAt(answers, 'per-atom')) },
-    { id: 'RX-COEFFICIENT-ELECTRONS', at: 'electrons', work: () => plain(count(sides.left, reduced.from)) },
+    { id: 'RX-COEFFICIENT-ELECTRONS', at: 'electrons', skips: ['per-atom'], work: () => plain(count(sides.left, reduced.from)) },
     { id: 'RX-AGENT-SWAP', at: 'agent', work: () => ({ kind: 'species', key: reduced.from }) },
   ];
 }
