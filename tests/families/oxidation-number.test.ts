@@ -5,6 +5,7 @@ import type { NumberDraw } from '../../src/questions/families/oxidation-number.t
 import { buildOxidationNumber } from '../../src/questions/families/oxidation-number-build.ts';
 import { reactionOf } from '../../src/questions/families/oxidation-number-reaction.ts';
 import { wantedOf } from '../../src/questions/families/oxidation-number-species.ts';
+import { rowsOf } from '../../src/questions/rows.ts';
 import { showNumber } from '../../src/questions/show-value.ts';
 import { tables } from '../support/data.ts';
 import { answerAt, asking, checked, marked, wordsOf } from './reading.ts';
@@ -42,7 +43,8 @@ describe('marking oxidation numbers at core level', () => {
   });
 
   it('keeps the mark for the element when its number is wrong', () => {
-    expect(marked(item, 'ON-ION-CHARGE', 'before')).toEqual(['a: 3/3', 'b: +1, +4; 1/2', 'c: 1/1']);
+    // the charges of VO2^+ and VO^2+, taken for the numbers of vanadium: one who does so does it twice
+    expect(marked(item, 'ON-ION-CHARGE', 'change')).toEqual(['a: 3/3', 'b: +1, +2; 1/2', 'c: 1/1']);
     expect(marked(item, 'RX-AGENT-SWAP')).toEqual(['a: 3/3', 'b: 2/2', 'c: VO2^+; 0/1']);
   });
 });
@@ -68,6 +70,25 @@ describe('marking oxidation numbers at stretch level', () => {
     expect(marked(item, 'HE-ELECTRONS-PER-ATOM')[2]).toBe('c: 3; 1/2');
     expect(marked(item, 'RX-COEFFICIENT-ELECTRONS')[2]).toBe('c: 1; 0/2');
   });
+});
+
+it('takes the charge of the complex ion, not of its salt', () => {
+  const salt = { ...stretch, wanted: [wanted('K3[Fe(CN)6]', 'Fe'), stretch.wanted[1], wanted('Mn3O4', 'Mn')] as const };
+  const item = checked(buildOxidationNumber(salt, tables, asking('stretch'), words));
+  expect(marked(item, 'ON-COMPLEX-CHARGE')[0]).toBe('a: −3; 2/3');
+});
+
+it('goes wrong in the same way on both sides of a reaction, or in none', () => {
+  // from [Fe(CN)6]3- to [Fe(CN)6]4-: with the charge wrongly signed +9 and +10, with the sum at zero +6 and +6, which do not fall;
+  // with the charge of the complex −3 and −4, with one cyanide −2 and −3: one electron, as it should be. 4 and 7 are nobody's figures
+  const cyanide = { ...stretch, wanted: [wanted('[CoCl4]^2-', 'Co'), stretch.wanted[1], wanted('Mn3O4', 'Mn')] as const };
+  const along = reactionOf({
+    oxidant: tables.couple('[Fe(CN)6]^3-/[Fe(CN)6]^4-'),
+    reductant: tables.couple('CrO4^2-/Cr(OH)3'),
+    medium: 'alkali',
+  })!;
+  const item = checked(buildOxidationNumber({ ...cyanide, reaction: along }, tables, asking('stretch'), words));
+  expect(rowsOf(item).filter(({ at }) => ['before', 'after', 'change', 'per-atom'].includes(at))).toEqual([]);
 });
 
 it('offers the wrong answers as options, in ascending order', () => {

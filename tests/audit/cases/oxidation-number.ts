@@ -7,7 +7,7 @@ import { Fraction } from '../exact/fraction.ts';
 import { writeNumber } from '../exact/printed-number.ts';
 import type { ReadQuestion } from '../reading/sheet.ts';
 import { everyToken, type Token } from '../reading/tokens.ts';
-import { accountFigures, accountSlips } from './account-slips.ts';
+import { accountFigures, accountSlips, wrongSums } from './account-slips.ts';
 import { ELEMENT_NAMES, elementMark, elementNamed } from './elements.ts';
 import { unlikeAtoms } from './unlike-atoms.ts';
 
@@ -28,7 +28,10 @@ export const oxidationNumber: CaseReader = ({ question, steps }) => {
   const all = [...wanted, ...along];
   return {
     nodes: [...all.map(numberNode), ...(reaction ? alongNodes(reaction) : [])],
-    slips: [...all.flatMap(({ id, key, element }) => accountSlips(id, key, element)), ...(reaction ? alongSlips(reaction) : [])],
+    slips: [
+      ...wanted.flatMap(({ id, key, element }) => accountSlips(id, key, element)),
+      ...(reaction ? [...sumsAlong(reaction, steps), ...alongSlips(reaction)] : []),
+    ],
     points: { ...pointsOf(wanted, steps), ...(reaction ? alongPoints(reaction) : {}) },
     vocabulary: {
       labels: ELEMENT_NAMES,
@@ -129,6 +132,27 @@ function alongNodes(reaction: Reaction): Node[] {
     node('electrons', ['per-atom'], (answers) => plain(atomsOf(reaction).multiply(valueAt(answers, 'per-atom')))),
     node('agent', [], () => ({ kind: 'species', key: oxidised.from })),
   ];
+}
+
+/**
+ * Wrong sums along the reaction. Where the product is an ion of several elements, who has the wrong idea has it of both: the change is
+ * then the difference of two wrong numbers. A product of one element is read off, and only the number before is wrong.
+ */
+function sumsAlong({ reduced }: Reaction, steps: ReadonlySet<string>): Slip[] {
+  const { element, from, to } = reduced;
+  if (speciesOf(to).atoms.size === 1) return accountSlips('before', from, element);
+  const last = wrongSums(to, element);
+  return wrongSums(from, element).flatMap(({ id, value, figures }) => {
+    // A neutral product has no charge to be taken for the number.
+    const isRead = id === 'ON-ION-CHARGE' && speciesOf(to).charge === 0;
+    const after = isRead ? numberIn(to, element) : last.find((each) => each.id === id)?.value;
+    if (!after) return [];
+    const tells = [`species ${from}`, `species ${to}`, ...figures];
+    const both: Answer = { kind: 'said', marks: [signed(value), signed(after)] };
+    return steps.has('change')
+      ? [{ id, at: 'change', tells, work: () => both }]
+      : [{ id, at: 'per-atom', tells, work: () => plain(value.subtract(after)) }];
+  });
 }
 
 function alongSlips(reaction: Reaction): Slip[] {

@@ -86,6 +86,14 @@ export function accountOf(key: string, element: string): Account | undefined {
 
 export const sumOf = ({ others }: Account): number => others.reduce((sum, { count, each }) => sum + count * each, 0);
 
+/** Charge of what stands in square brackets, from that of the whole and the single ions around it. */
+export function chargeInBrackets(key: string): number {
+  const { charge } = speciesOf(key);
+  const [, before = '', after = ''] = /^([^[]*)\[.*\]([^^]*)(?:\^.*)?$/.exec(key) ?? [];
+  const ions = [...`${before}${after}`.matchAll(/([A-Z][a-z]?)(\d*)/g)];
+  return ions.reduce((left, [, ion, digits]) => left - (FIXED[ion!] ?? GROUPS[ion!] ?? 0) * Number(digits || '1'), charge);
+}
+
 /** Oxidation number of an element in a species; an average where its atoms are unlike. @returns undefined as `accountOf` does */
 export function oxidationNumber(key: string, element: string): Fraction | undefined {
   // Where oxygen itself is asked for, the bonds between oxygens tell it, and nothing is open.
