@@ -10,6 +10,16 @@ import { showNumber } from '../../src/questions/show-value.ts';
 import { tables } from '../support/data.ts';
 import { answerAt, asking, checked, marked, wordsOf } from './reading.ts';
 
+/** All texts and numbers of a tree, in order. */
+function plainText(tree: unknown): string {
+  if (Array.isArray(tree)) return tree.map(plainText).join('');
+  if (typeof tree !== 'object' || tree === null) return '';
+  const { text, number } = tree as { text?: unknown; number?: unknown };
+  if (typeof text === 'string') return text;
+  if (typeof number === 'string') return number;
+  return Object.values(tree).map(plainText).join('');
+}
+
 const words = wordsOf('oxidation-number');
 const wanted = (formula: string, element: string) => wantedOf(parseFormula(formula), element)!;
 const reaction = (oxidant: string, reductant: string) =>
@@ -69,6 +79,43 @@ describe('marking oxidation numbers at stretch level', () => {
     expect(marked(item, 'ON-SUM-ZERO', 'before')[2]).toBe('c: 8; 1/2');
     expect(marked(item, 'HE-ELECTRONS-PER-ATOM')[2]).toBe('c: 3; 1/2');
     expect(marked(item, 'RX-COEFFICIENT-ELECTRONS')[2]).toBe('c: 1; 0/2');
+  });
+});
+
+describe('what a formula does not tell', () => {
+  const asked = (level: 'core' | 'stretch', third: readonly [string, string], answering: 'written' | 'choice') =>
+    buildOxidationNumber(
+      { ...stretch, wanted: [stretch.wanted[0], stretch.wanted[1], wanted(...third)] },
+      tables,
+      asking(level, answering),
+      words,
+    );
+
+  it('calls a number an average wherever atoms differ, though it be whole', () => {
+    for (const each of [
+      ['Fe3O4', 'Fe'],
+      ['S2O3^2-', 'S'],
+      ['S4O6^2-', 'S'],
+    ] as const) {
+      const { item, choice } = asked('stretch', each, 'choice');
+      expect(plainText(choice!.prompt)).toMatch(/average oxidation number/);
+      expect(plainText(asked('stretch', each, 'written').item.parts[0]!.space)).toContain('(average)');
+      expect(item.parts.length).toBeGreaterThan(0);
+    }
+    expect(plainText(asked('stretch', ['Cr2O7^2-', 'Cr'], 'choice').choice!.prompt)).not.toMatch(/average/);
+  });
+
+  it('takes the two states of iron for the average too', () => {
+    const [, , third] = asked('stretch', ['Fe3O4', 'Fe'], 'written').item.parts[0]!.points;
+    expect(third!.accept.map(plainText)).toContain('+2 (one atom) and +3 (two atoms)');
+  });
+
+  it.each([
+    ['[Cu(C10H12N2O8)]^2-', 'Cu', 'edta'],
+    ['[Cr(C2O4)3]^3-', 'Cr', 'ethanedioate'],
+    ['[Fe(SCN)(H2O)5]^2+', 'Fe', 'thiocyanate'],
+  ])('names the ligand of %s', (formula, element, name) => {
+    expect(plainText(asked('stretch', [formula, element], 'choice').item.stem)).toContain(name);
   });
 });
 

@@ -1,6 +1,7 @@
 import { atomsOf, elementsIn } from '../../chemistry/composition.ts';
 import { elementOf, isMetal } from '../../chemistry/elements.ts';
 import type { Formula } from '../../chemistry/formula.ts';
+import { type State, unlikeStates } from '../../chemistry/oxidation-data.ts';
 import { averageOxidationNumber, oxidationNumbers } from '../../chemistry/oxidation-numbers.ts';
 import { keyOf } from '../../chemistry/write-formula.ts';
 import type { Tables } from '../../potentials/tables.ts';
@@ -21,6 +22,8 @@ export interface Wanted {
   readonly name: string;
   readonly kind: Kind;
   readonly account: Account;
+  /** how many atoms are in which state, where they differ: the number asked for is then their average */
+  readonly states?: readonly State[];
 }
 
 /** Elements whose number follows from a rule at once, so that it is no question. */
@@ -78,7 +81,10 @@ export function wantedOf(formula: Formula, element: string): Wanted | undefined 
   const account = accountOf(formula, element);
   if (!account) return undefined;
   const kind = kindOf(formula, element, account);
-  return kind && { formula, element, name: elementOf(element).name, kind, account };
+  if (!kind) return undefined;
+  const unlike = unlikeStates(keyOf(formula));
+  const states = unlike?.element === element ? { states: unlike.states } : {};
+  return { formula, element, name: elementOf(element).name, kind, account, ...states };
 }
 
 function kindOf(formula: Formula, element: string, account: Account): Kind | undefined {

@@ -1,4 +1,3 @@
-import { averageNote } from '../../chemistry/oxidation-data.ts';
 import { keyOf } from '../../chemistry/write-formula.ts';
 import type { Tables } from '../../potentials/tables.ts';
 import type { Draws } from '../../random/draws.ts';
@@ -62,8 +61,8 @@ function draw(draws: Draws, tables: Tables, { level, answering }: Ask): NumberDr
 }
 
 /** In core questions every atom of the element is in the same state. */
-function isPlain({ formula }: Wanted): boolean {
-  return averageNote(keyOf(formula)) === undefined;
+function isPlain({ states }: Wanted): boolean {
+  return states === undefined;
 }
 
 /** The reduced element stands in a species that needs a sum, and tells no answer of the first part. */

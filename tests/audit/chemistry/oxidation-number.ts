@@ -86,6 +86,19 @@ export function accountOf(key: string, element: string): Account | undefined {
 
 export const sumOf = ({ others }: Account): number => others.reduce((sum, { count, each }) => sum + count * each, 0);
 
+/** Ligands in brackets that not every class has met: as ions, with the charge they must be told with. */
+export function unusualLigands(key: string): string[] {
+  const usual = ['OH', 'CN', 'NH3', 'H2O', 'CO', 'Cl', 'Br', 'I', 'F'];
+  const inside = /\[(.*)\]/.exec(key)?.[1] ?? '';
+  const groups = [...inside.matchAll(/\(([A-Za-z0-9]+)\)/g)].map(([, group]) => group!);
+  return groups
+    .filter((group) => !usual.includes(group))
+    .map((group) => {
+      const charge = GROUPS[group] ?? 0;
+      return charge === 0 ? group : `${group}^${Math.abs(charge) === 1 ? '' : Math.abs(charge)}${charge < 0 ? '-' : '+'}`;
+    });
+}
+
 /** Charge of what stands in square brackets, from that of the whole and the single ions around it. */
 export function chargeInBrackets(key: string): number {
   const { charge } = speciesOf(key);
