@@ -4,7 +4,7 @@ import type { HalfDraw } from '../../src/questions/families/half-equation.ts';
 import { buildHalf } from '../../src/questions/families/half-equation-build.ts';
 import { planOf } from '../../src/questions/families/half-equation-plan.ts';
 import { tables } from '../support/data.ts';
-import { answerAt, asking, checked, marked, wordsOf } from './reading.ts';
+import { answerAt, asking, checked, marked, plainText, wordsOf } from './reading.ts';
 
 const words = wordsOf('half-equation');
 
@@ -25,6 +25,13 @@ describe('marking half-equations in acid', () => {
     expect(answerAt(item, 'partner')).toBe('2I^- -> I2 + 2e^-');
     expect(answerAt(item, 'electrons')).toBe('6');
     expect(answerAt(item, 'half')).toBe('Cr2O7^2- + 14H^+ + 6e^- -> 2Cr^3+ + 7H2O');
+  });
+
+  it('asks for oxidation numbers where their change has a mark', () => {
+    expect(plainText(item.parts[1]!.prompt)).toContain('from oxidation numbers');
+    const [change, electrons] = item.parts[1]!.points;
+    expect(change!.refuse.map(plainText)).toEqual(['a right number of electrons without oxidation numbers']);
+    expect(electrons!.accept.map(plainText)).toContain('the right number alone');
   });
 
   it('keeps the mark for the atoms when the electrons are wrong', () => {
@@ -76,6 +83,11 @@ describe('marking half-equations in alkali', () => {
       buildHalf(drawn('CrO4^2-/Cr(OH)3', 'Fe(OH)3/Fe(OH)2', 'alkali', 'oxidant'), tables, asking('stretch'), words),
     );
     expect(marked(iron, 'HE-H-IN-ALKALI', 'partner-makeup')[0]).toBe('a: Fe(OH)2 + H2O -> Fe(OH)3 + H^+ + e^-; 1/2');
+  });
+
+  it('accepts what rises in the other reactant for what falls', () => {
+    const falls = item.parts[2]!.points[0]!;
+    expect(plainText(falls.accept[1])).toBe('chromium rises from +3 to +6, so Cr(OH)3 is oxidised, by HO2^-');
   });
 
   it('takes one mark for the agents changed over', () => {

@@ -8,17 +8,7 @@ import { wantedOf } from '../../src/questions/families/oxidation-number-species.
 import { rowsOf } from '../../src/questions/rows.ts';
 import { showNumber } from '../../src/questions/show-value.ts';
 import { tables } from '../support/data.ts';
-import { answerAt, asking, checked, marked, wordsOf } from './reading.ts';
-
-/** All texts and numbers of a tree, in order. */
-function plainText(tree: unknown): string {
-  if (Array.isArray(tree)) return tree.map(plainText).join('');
-  if (typeof tree !== 'object' || tree === null) return '';
-  const { text, number } = tree as { text?: unknown; number?: unknown };
-  if (typeof text === 'string') return text;
-  if (typeof number === 'string') return number;
-  return Object.values(tree).map(plainText).join('');
-}
+import { answerAt, asking, checked, marked, plainText, wordsOf } from './reading.ts';
 
 const words = wordsOf('oxidation-number');
 const wanted = (formula: string, element: string) => wantedOf(parseFormula(formula), element)!;

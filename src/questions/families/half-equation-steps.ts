@@ -84,7 +84,7 @@ function changeStep(main: HalfPlan, part: string): Step {
     expression: minus(number(whole(high)), number(whole(low))),
     unit: '',
     printed: { dp: 0 },
-    left: [text(`electrons for one ${element}`)],
+    left: [text(`electrons per atom of ${element}`)],
     shown: () => 'exact',
   });
 }
@@ -99,7 +99,7 @@ function electronsStep(main: HalfPlan, part: string): Step {
     expression: times(number(String(changeIn(main).atoms)), node('change')),
     unit: '',
     printed: { dp: 0 },
-    left: [text('electrons for one '), species(main.subject)],
+    left: [text('electrons per formula '), species(main.subject)],
     shown: () => ({ dp: 0 }),
   });
 }

@@ -73,7 +73,12 @@ export function electronsPart({ reaction }: NumberDraw, context: WordsContext, w
       }),
       valuePoint({
         step: 'electrons',
-        earns: words.inline('point-electrons', { ...counted, element: elementOf(reaction.element).name, several: atoms > 1 }),
+        earns: words.inline('point-electrons', {
+          ...counted,
+          element: elementOf(reaction.element).name,
+          several: atoms > 1,
+          isOne: electrons === 1,
+        }),
         carries: true,
       }),
     ],

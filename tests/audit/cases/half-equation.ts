@@ -187,6 +187,19 @@ function pointsOf(main: Half, partner: Half | undefined): Record<string, PointRu
   const atoms = atomsIn(main);
   const several = atoms.equals(Fraction.one) ? [] : [`number ${atoms}`];
   const falls = oxidant.change;
+  // What is oxidised tells as well which of the two is the oxidising agent.
+  const reductant = oxidant === main ? partner : main;
+  const up = reductant?.change;
+  const rises =
+    reductant && up?.before.isWhole() && up.after.isWhole()
+      ? [
+          elementMark(up.element),
+          signed(up.before),
+          signed(up.after),
+          `species ${reductant.subject}`,
+          `species ${oxidant.subject}`,
+        ]
+      : undefined;
   return {
     ...(partner
       ? {
@@ -205,7 +218,10 @@ function pointsOf(main: Half, partner: Half | undefined): Record<string, PointRu
     'electrons:value': { earns: [...several, elementMark(change.element), `number ${perUnit}`, `species ${subject}`] },
     'makeup:method': { earns: makeUpMarks(main), ...noAcid(main) },
     'charge:value': { earns: electronMarks(main) },
-    'falls:statement': { earns: [elementMark(falls.element), signed(falls.before), signed(falls.after)] },
+    'falls:statement': {
+      earns: [elementMark(falls.element), signed(falls.before), signed(falls.after)],
+      ...(rises ? { also: [rises] } : {}),
+    },
     'agent:statement': { earns: [`species ${oxidant.subject}`], named: oxidant.subject },
   };
 }
