@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { asChoice } from '../../src/questions/choice.ts';
-import type { HalfDraw } from '../../src/questions/families/half-equation.ts';
+import { type HalfDraw, halfEquation } from '../../src/questions/families/half-equation.ts';
 import { buildHalf } from '../../src/questions/families/half-equation-build.ts';
 import { planOf } from '../../src/questions/families/half-equation-plan.ts';
-import { tables } from '../support/data.ts';
+import { makeQuestion, slotOf } from '../../src/questions/make-question.ts';
+import { tables, wording } from '../support/data.ts';
 import { answerAt, asking, checked, marked, plainText, wordsOf } from './reading.ts';
 
 const words = wordsOf('half-equation');
@@ -110,4 +111,17 @@ it('offers four half-equations, one of them right', () => {
     'RX-ION-CHARGE-CHANGE',
     'HE-ELECTRONS-PER-ATOM',
   ]);
+});
+
+it('asks at stretch for no half-equation that a core choice asks for', () => {
+  const asked = (level: 'core' | 'stretch') =>
+    Array.from({ length: 60 }, (_, at) => {
+      const slot = slotOf(`choice ${at}`, 'half-equation', 's1', 0);
+      return makeQuestion(halfEquation, slot, asking(level, 'choice'), tables, wording).asks[0]!;
+    });
+  const [core, stretch] = [new Set(asked('core')), asked('stretch')];
+  expect(stretch.filter((fact) => core.has(fact))).toEqual([]);
+  // more than a sheet of ten can use up
+  expect(core.size).toBeGreaterThan(9);
+  expect(new Set(stretch).size).toBeGreaterThan(14);
 });

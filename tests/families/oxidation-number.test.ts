@@ -1,13 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { parseFormula } from '../../src/chemistry/parse-formula.ts';
+import { keyOf } from '../../src/chemistry/write-formula.ts';
 import { asChoice } from '../../src/questions/choice.ts';
-import type { NumberDraw } from '../../src/questions/families/oxidation-number.ts';
+import { type NumberDraw, oxidationNumber } from '../../src/questions/families/oxidation-number.ts';
 import { buildOxidationNumber } from '../../src/questions/families/oxidation-number-build.ts';
 import { reactionOf } from '../../src/questions/families/oxidation-number-reaction.ts';
-import { wantedOf } from '../../src/questions/families/oxidation-number-species.ts';
+import { wantedIn, wantedOf } from '../../src/questions/families/oxidation-number-species.ts';
+import { makeQuestion, slotOf } from '../../src/questions/make-question.ts';
+import { numberFrom } from '../../src/questions/oxidation-account.ts';
 import { rowsOf } from '../../src/questions/rows.ts';
 import { showNumber } from '../../src/questions/show-value.ts';
-import { tables } from '../support/data.ts';
+import { tables, wording } from '../support/data.ts';
 import { answerAt, asking, checked, marked, plainText, wordsOf } from './reading.ts';
 
 const words = wordsOf('oxidation-number');
@@ -133,4 +136,36 @@ it('offers the wrong answers as options, in ascending order', () => {
   const options = asChoice(item, choice!)!.parts[0]!.options!;
   const shown = options.map(({ value }) => (value.kind === 'number' ? showNumber(value.value, 'exact', true) : ''));
   expect(shown).toEqual(['−2', '+6', '+7', '+12']);
+});
+
+it('asks at stretch for no number that a core choice asks for', () => {
+  const asked = (level: 'core' | 'stretch') =>
+    Array.from({ length: 80 }, (_, at) => {
+      const slot = slotOf(`choice ${at}`, 'oxidation-number', 's1', 0);
+      return makeQuestion(oxidationNumber, slot, asking(level, 'choice'), tables, wording).asks[0]!;
+    });
+  const [core, stretch] = [new Set(asked('core')), asked('stretch')];
+  expect(stretch.filter((fact) => core.has(fact))).toEqual([]);
+  expect(new Set(stretch).size).toBeGreaterThan(14);
+});
+
+// Worked by hand: charge of the whole, less charges of ligands and ions.
+it.each([
+  ['[Co(NH3)5Cl]^2+', 'Co', '3'],
+  ['[Co(NH3)3Cl3]', 'Co', '3'],
+  ['[Cr(H2O)4Cl2]^+', 'Cr', '3'],
+  ['[Pt(NH3)2Cl4]', 'Pt', '4'],
+  ['[Ag(S2O3)2]^3-', 'Ag', '1'],
+  ['[Co(C2O4)3]^3-', 'Co', '3'],
+  ['K4[Fe(CN)6]', 'Fe', '2'],
+  ['K2[PtCl6]', 'Pt', '4'],
+  ['K3[Cr(C2O4)3]', 'Cr', '3'],
+  ['Na3[Co(NO2)6]', 'Co', '3'],
+  ['Na2S2O3', 'S', '2'],
+  ['Na2S4O6', 'S', '5/2'],
+  ['Na2S2O8', 'S', '6'],
+])('knows %s', (formula, element, number) => {
+  const all = wantedIn(tables);
+  const found = all.find((each) => keyOf(each.formula) === formula && each.element === element);
+  expect(String(found && numberFrom(found.account))).toBe(number);
 });

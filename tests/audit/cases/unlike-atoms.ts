@@ -45,7 +45,10 @@ const STATES: Readonly<Record<string, readonly (readonly [count: number, number:
   ],
 };
 
-export const statesOf = (key: string, element: string) => STATES[`${key} ${element}`] ?? [];
+/** A sodium salt has the ion of its formula in it. */
+const ION_OF: Readonly<Record<string, string>> = { Na2S2O3: 'S2O3^2-', Na2S4O6: 'S4O6^2-' };
+
+export const statesOf = (key: string, element: string) => STATES[`${ION_OF[key] ?? key} ${element}`] ?? [];
 
 /** `+2 (one atom) and +3 (two atoms)`: also right for an average. */
 export function statesMarks(key: string, element: string): string[][] {

@@ -60,6 +60,7 @@ const PEROXO: Readonly<Record<string, number>> = {
   'O2^2-': 2,
   'S2O8^2-': 2,
   K2S2O8: 2,
+  Na2S2O8: 2,
   CrO5: 4,
 };
 
