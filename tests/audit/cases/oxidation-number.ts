@@ -194,11 +194,11 @@ const totalOf = ({ key, element }: Wanted): Fraction =>
 /** Where atoms differ the question says that an average is meant; a ligand with a charge that not everybody knows is told with it. */
 function faultsOf({ parts, stem }: ReadQuestion, wanted: readonly Wanted[]): string[] {
   const [first] = parts;
-  const asked = first ? runTokensText([...first.prose.flat(), ...first.space]) : '';
+  const frames = (first?.given ?? []).flatMap(({ left }) => left);
+  const asked = first ? runTokensText([...first.prose.flat(), ...first.space, ...frames]) : '';
   const told = everyToken(stem.flat(), 'species').map(({ species }) => species.key);
-  const isFramed = (first?.given.length ?? 0) > 0 && first?.space.length === 0;
   return wanted.flatMap(({ key, element }) => [
-    ...(statesOf(key, element).length > 0 && !isFramed && !/\baverage\b/.test(asked)
+    ...(statesOf(key, element).length > 0 && !/\baverage\b/.test(asked)
       ? [`the number of ${element} in ${key} is an average, and is not called so`]
       : []),
     ...unusualLigands(key)
