@@ -11,6 +11,8 @@ export interface Account {
   /** how many there are, and what each brings: the oxidation number of an atom, or the charge of a ligand */
   readonly others: readonly { readonly count: number; readonly each: number }[];
   readonly atoms: number;
+  /** charge of what stands in square brackets: in a salt it is not that of the whole */
+  readonly complexCharge?: number;
 }
 
 /**
@@ -18,9 +20,11 @@ export interface Account {
  * @returns undefined when the rest has no whole numbers to bring, or when the sum does not give what the rules give
  */
 export function accountOf(formula: Formula, element: string): Account | undefined {
+  const counter = bracketOf(formula) ? counterIons(formula) : undefined;
   const others = bracketOf(formula) ? besideCentre(formula, element) : besideAtoms(formula, element);
   if (!others) return undefined;
-  const account = { charge: formula.charge, others, atoms: atomsOf(formula, element) };
+  const bracket = counter ? { complexCharge: formula.charge - sumOf(counter) } : {};
+  const account = { charge: formula.charge, others, atoms: atomsOf(formula, element), ...bracket };
   return averageOxidationNumber(formula, element)?.equals(numberFrom(account)) ? account : undefined;
 }
 
@@ -59,12 +63,19 @@ function besideCentre(formula: Formula, element: string): Account['others'] | un
   const bracket = bracketOf(formula)!;
   const parts = complexParts(bracket.nodes);
   if (!parts || parts.centre !== element || bracket.count !== 1) return undefined;
+  const counter = counterIons(formula);
+  if (!counter) return undefined;
+  const ligands = parts.ligands.map(({ ligand, count }) => ({ count, each: ligand.charge }));
+  return [...counter, ...ligands].filter(({ each }) => each !== 0);
+}
+
+/** Single ions outside the bracket; undefined where there are others. */
+function counterIons(formula: Formula): Account['others'] | undefined {
+  const bracket = bracketOf(formula)!;
   const outside = formula.units[0]!.nodes.filter((node) => node !== bracket);
   const ions = outside.flatMap((node) => (node.kind === 'element' ? [{ ...node }] : []));
   if (ions.length !== outside.length) return undefined;
-  const counter = ions.map(({ symbol, count }) => ({ count, each: averageOxidationNumber(formula, symbol)!.toNumber() }));
-  const ligands = parts.ligands.map(({ ligand, count }) => ({ count, each: ligand.charge }));
-  return [...counter, ...ligands].filter(({ each }) => each !== 0);
+  return ions.map(({ symbol, count }) => ({ count, each: averageOxidationNumber(formula, symbol)!.toNumber() }));
 }
 
 function besideAtoms(formula: Formula, element: string): Account['others'] | undefined {

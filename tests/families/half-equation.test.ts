@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { asChoice } from '../../src/questions/choice.ts';
-import type { HalfDraw } from '../../src/questions/families/half-equation.ts';
+import { type HalfDraw, halfEquation } from '../../src/questions/families/half-equation.ts';
 import { buildHalf } from '../../src/questions/families/half-equation-build.ts';
 import { planOf } from '../../src/questions/families/half-equation-plan.ts';
-import { tables } from '../support/data.ts';
-import { answerAt, asking, checked, marked, wordsOf } from './reading.ts';
+import { makeQuestion, slotOf } from '../../src/questions/make-question.ts';
+import { tables, wording } from '../support/data.ts';
+import { answerAt, asking, checked, marked, plainText, wordsOf } from './reading.ts';
 
 const words = wordsOf('half-equation');
 
@@ -27,8 +28,15 @@ describe('marking half-equations in acid', () => {
     expect(answerAt(item, 'half')).toBe('Cr2O7^2- + 14H^+ + 6e^- -> 2Cr^3+ + 7H2O');
   });
 
+  it('asks for oxidation numbers where their change has a mark', () => {
+    expect(plainText(item.parts[1]!.prompt)).toContain('from oxidation numbers');
+    const [change, electrons] = item.parts[1]!.points;
+    expect(change!.refuse.map(plainText)).toEqual(['a right number of electrons without oxidation numbers']);
+    expect(electrons!.accept.map(plainText)).toContain('the right number alone');
+  });
+
   it('keeps the mark for the atoms when the electrons are wrong', () => {
-    expect(marked(item, 'HE-ELECTRON-SIDE', 'half')).toEqual([
+    expect(marked(item, 'HE-ELECTRON-SIDE', 'charge')).toEqual([
       'a: 1/1',
       'b: 2/2',
       'c: Cr2O7^2- + 14H^+ -> 2Cr^3+ + 7H2O + 6e^-; 1/2',
@@ -40,8 +48,8 @@ describe('marking half-equations in acid', () => {
       'b: 3; 1/2',
       'c: Cr2O7^2- + 14H^+ + 3e^- -> 2Cr^3+ + 7H2O; 1/2',
     ]);
-    expect(marked(item, 'RX-ION-CHARGE-CHANGE')[1]).toBe('b: 5; 1/2');
-    expect(marked(item, 'RX-OXIDE-TRANSFER')[1]).toBe('b: 14; 1/2');
+    expect(marked(item, 'RX-ION-CHARGE-CHANGE')[1]).toBe('b: 5; 0/2');
+    expect(marked(item, 'RX-OXIDE-TRANSFER')[1]).toBe('b: 14; 0/2');
   });
 
   it('gives nothing for oxygen gas on the right', () => {
@@ -49,7 +57,7 @@ describe('marking half-equations in acid', () => {
   });
 
   it('sees one electron for two iodide ions', () => {
-    expect(marked(item, 'HE-ELECTRONS-PER-ATOM', 'partner')).toEqual(['a: 2I^- -> I2 + e^-; 0/1', 'b: 2/2', 'c: 2/2']);
+    expect(marked(item, 'HE-ELECTRONS-PER-ATOM', 'partner-charge')).toEqual(['a: 2I^- -> I2 + e^-; 0/1', 'b: 2/2', 'c: 2/2']);
   });
 });
 
@@ -62,12 +70,25 @@ describe('marking half-equations in alkali', () => {
     expect([answerAt(item, 'falls'), answerAt(item, 'agent')]).toEqual(['O', 'HO2^-']);
   });
 
-  it('does not accept hydrogen ions, though they balance', () => {
+  it('refuses hydrogen ions for the atoms alone, since the charge balances with them', () => {
     expect(marked(item, 'HE-H-IN-ALKALI', 'makeup')).toEqual([
       'a: 2/2',
-      'b: Cr(OH)3 + H2O -> CrO4^2- + 5H^+ + 3e^-; 1/3',
+      'b: Cr(OH)3 + H2O -> CrO4^2- + 5H^+ + 3e^-; 2/3',
       'c: 2/2',
     ]);
+  });
+
+  it('does so for the half-equation of the partner too', () => {
+    // Fe(OH)2 + H2O -> Fe(OH)3 + H+ + e-: charge 0 on the left, +1 − 1 = 0 on the right
+    const iron = checked(
+      buildHalf(drawn('CrO4^2-/Cr(OH)3', 'Fe(OH)3/Fe(OH)2', 'alkali', 'oxidant'), tables, asking('stretch'), words),
+    );
+    expect(marked(iron, 'HE-H-IN-ALKALI', 'partner-makeup')[0]).toBe('a: Fe(OH)2 + H2O -> Fe(OH)3 + H^+ + e^-; 1/2');
+  });
+
+  it('accepts what rises in the other reactant for what falls', () => {
+    const falls = item.parts[2]!.points[0]!;
+    expect(plainText(falls.accept[1])).toBe('chromium rises from +3 to +6, so Cr(OH)3 is oxidised, by HO2^-');
   });
 
   it('takes one mark for the agents changed over', () => {
@@ -90,4 +111,17 @@ it('offers four half-equations, one of them right', () => {
     'RX-ION-CHARGE-CHANGE',
     'HE-ELECTRONS-PER-ATOM',
   ]);
+});
+
+it('asks at stretch for no half-equation that a core choice asks for', () => {
+  const asked = (level: 'core' | 'stretch') =>
+    Array.from({ length: 60 }, (_, at) => {
+      const slot = slotOf(`choice ${at}`, 'half-equation', 's1', 0);
+      return makeQuestion(halfEquation, slot, asking(level, 'choice'), tables, wording).asks[0]!;
+    });
+  const [core, stretch] = [new Set(asked('core')), asked('stretch')];
+  expect(stretch.filter((fact) => core.has(fact))).toEqual([]);
+  // more than a sheet of ten can use up
+  expect(core.size).toBeGreaterThan(9);
+  expect(new Set(stretch).size).toBeGreaterThan(14);
 });

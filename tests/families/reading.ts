@@ -1,3 +1,4 @@
+import type { Formula } from '../../src/chemistry/formula.ts';
 import { writeEquation } from '../../src/chemistry/write-equation.ts';
 import { keyOf } from '../../src/chemistry/write-formula.ts';
 import type { Rounding } from '../../src/exact/rounding.ts';
@@ -63,4 +64,15 @@ export function marked(item: Item, misconception: string, at?: string): string[]
     });
     return `${part.id}: ${[...seen, `${earnedIn(row, part)}/${part.points.length}`].join('; ')}`;
   });
+}
+
+/** All texts, formulas and numbers of a tree, in order. */
+export function plainText(tree: unknown): string {
+  if (Array.isArray(tree)) return tree.map(plainText).join('');
+  if (typeof tree !== 'object' || tree === null) return '';
+  const { text, number, formula } = tree as { text?: unknown; number?: unknown; formula?: Formula };
+  if (formula) return keyOf(formula);
+  if (typeof text === 'string') return text;
+  if (typeof number === 'string') return number;
+  return Object.values(tree).map(plainText).join('');
 }

@@ -23,7 +23,7 @@ export function buildHalf(drawn: HalfDraw, tables: Tables, { level, answering }:
     data: [],
     steps: halfSteps(drawn, level, words),
     parts: halfParts(drawn, level, tables, words),
-    slips: halfSlips(drawn, level, tables, words),
+    slips: halfSlips(drawn, { level, answering }, tables, words),
     gives: [],
     asks: [main, ...(isChoice ? [] : [partner])].map(({ couple }) => `half:${couple.id}`),
     cautions: [],

@@ -1,4 +1,5 @@
 import { keyOf } from '../../chemistry/write-formula.ts';
+import type { Inline } from '../../document/inline.ts';
 import { quantity, species, text } from '../../document/inlines.ts';
 import type { Words, WordsContext } from '../../document/words.ts';
 import type { Tables } from '../../potentials/tables.ts';
@@ -15,13 +16,13 @@ export function halfParts(drawn: HalfDraw, level: Level, tables: Tables, words: 
   const { main, partner } = drawn;
   const parts = mainParts(level);
   const first = halfPart('a', partner, partnerPoints(partner, words), 'partner', words);
-  const electrons = electronPoints(main, words);
+  const electrons = electronPoints(main, level === 'core', words);
   return level === 'core'
     ? [first, electronsPart(main, electrons, words), halfPart(parts.half, main, mainPoints(main, words), 'half', words)]
     : [
         first,
         halfPart(parts.half, main, [electrons[1]!, ...mainPoints(main, words)], 'half', words),
-        agentPart(main.isReduction ? main : partner, tables, words),
+        agentPart(main.isReduction ? [main, partner] : [partner, main], tables, words),
       ];
 }
 
@@ -70,21 +71,26 @@ function balancePoint(step: string, plan: HalfPlan, words: Words): Point {
 }
 
 function partnerPoints(partner: HalfPlan, words: Words): Point[] {
-  const balance = balancePoint('partner', partner, words);
+  const balance = balancePoint('partner-charge', partner, words);
   return partner.isBuilt ? [makeUpPoint('partner-makeup', partner, words), balance] : [balance];
 }
 
 function mainPoints(main: HalfPlan, words: Words): Point[] {
-  return [makeUpPoint('makeup', main, words), balancePoint('half', main, words)];
+  return [makeUpPoint('makeup', main, words), balancePoint('charge', main, words)];
 }
 
-function electronPoints(main: HalfPlan, words: Words): [Point, Point] {
+function electronPoints(main: HalfPlan, isAsked: boolean, words: Words): [Point, Point] {
   const { name, from, to, atoms } = changeIn(main);
   const counted = { element: name, before: signed(from), after: signed(to), change: String(Math.abs(from - to)) };
   const several = { atoms: String(atoms), isSeveral: atoms > 1, electrons: String(main.perUnit), subject: species(main.subject) };
   return [
-    methodPoint({ step: 'change', earns: words.inline('point-change', counted) }),
-    valuePoint({ step: 'electrons', earns: words.inline('point-electrons', { ...counted, ...several }), carries: true }),
+    methodPoint({ step: 'change', earns: words.inline('point-change', counted), refuse: [words.inline('refuse-bare')] }),
+    valuePoint({
+      step: 'electrons',
+      earns: words.inline('point-electrons', { ...counted, ...several }),
+      also: isAsked ? [words.inline('also-bare')] : [],
+      carries: true,
+    }),
   ];
 }
 
@@ -105,7 +111,14 @@ function electronsPart(main: HalfPlan, points: readonly Point[], words: Words): 
   };
 }
 
-function agentPart(oxidant: HalfPlan, tables: Tables, words: Words): Part {
+/** The same argued from the other reactant, where its element has whole numbers. */
+function risesIn(oxidant: HalfPlan, { change, subject }: HalfPlan, words: Words): Inline[][] {
+  if (!change) return [];
+  const told = { element: change.name, before: signed(change.from), after: signed(change.to) };
+  return [words.inline('also-rises', { ...told, reductant: species(subject), oxidant: species(oxidant.subject) })];
+}
+
+function agentPart([oxidant, reductant]: readonly [HalfPlan, HalfPlan], tables: Tables, words: Words): Part {
   const { name, from, to } = changeIn(oxidant);
   return {
     ...plain,
@@ -119,6 +132,7 @@ function agentPart(oxidant: HalfPlan, tables: Tables, words: Words): Part {
       statementPoint({
         step: 'falls',
         earns: words.inline('point-falls', { element: name, before: signed(from), after: signed(to) }),
+        also: risesIn(oxidant, reductant, words),
       }),
       statementPoint({
         step: 'agent',

@@ -2,6 +2,7 @@ import { coefficientOf } from '../../chemistry/terms.ts';
 import type { Words } from '../../document/words.ts';
 import { Rational } from '../../exact/rational.ts';
 import type { Tables } from '../../potentials/tables.ts';
+import type { Ask } from '../family.ts';
 import { numberOf } from '../number-of.ts';
 import { numberValue } from '../number-step.ts';
 import type { Level, Slip } from '../question.ts';
@@ -9,15 +10,22 @@ import { slipMaker } from '../slip.ts';
 import { wordsValue } from '../statement-step.ts';
 import type { NodeId, Value } from '../value.ts';
 import type { HalfDraw } from './half-equation.ts';
+import { balanceValue } from './half-equation-charge.ts';
 import type { HalfPlan } from './half-equation-plan.ts';
-import { changeIn, makeUpAt, unitsOf } from './half-equation-steps.ts';
-import { type Placing, temptsToOxygen, writtenHalf } from './half-equation-write.ts';
+import { changeIn, oneAtom, unitsOf } from './half-equation-steps.ts';
+import { temptsToOxygen } from './half-equation-write.ts';
 
 type Maker = ReturnType<typeof slipMaker>;
 
 /** Slips, the most common first; those of the main half-equation are the options of a choice. */
-export function halfSlips({ main, partner }: HalfDraw, level: Level, tables: Tables, words: Words): Slip[] {
-  const slip = slipMaker(tables, words);
+export function halfSlips(
+  { main, partner }: HalfDraw,
+  { level, answering }: Pick<Ask, 'level' | 'answering'>,
+  tables: Tables,
+  words: Words,
+): Slip[] {
+  // Where the change of one atom has a mark of its own, it is told that this can stand.
+  const slip = slipMaker(tables, words, { hasChangeMark: level === 'core' && answering === 'written' });
   return [
     ...mainSlips(main, level, slip),
     ...partnerSlips(partner, slip),
@@ -35,26 +43,31 @@ export function halfSlips({ main, partner }: HalfDraw, level: Level, tables: Tab
 
 const plain = (value: number): Value => numberValue(Rational.of(value), { unit: '' });
 
+/** Who counts electrons without oxidation numbers earns neither their change nor what it is multiplied by; the same figure from one atom's electrons has the benefit of the doubt. */
+const skipping = (slip: Slip): Slip => ({ ...slip, skips: ['change'] });
+
 function mainSlips(main: HalfPlan, level: Level, slip: Maker): Slip[] {
   const { subject, product } = main;
   const byCharge = Math.abs(subject.charge - product.charge);
-  const placed = (placing: Placing) => (values: Parameters<Slip['work']>[0]) =>
-    writtenHalf(main, makeUpAt(values, 'makeup'), numberOf(values, 'electrons'), placing);
   return [
-    slip('HE-ELECTRON-SIDE', 'half', placed('wrong side')),
-    slip(
-      'RX-ION-CHARGE-CHANGE',
-      'electrons',
-      () => plain(byCharge),
-      () => byCharge > 0,
+    slip('HE-ELECTRON-SIDE', 'charge', () => balanceValue('wrong side')),
+    skipping(
+      slip(
+        'RX-ION-CHARGE-CHANGE',
+        'electrons',
+        () => plain(byCharge),
+        () => byCharge > 0 && byCharge !== oneAtom(main),
+      ),
     ),
     slip('HE-ELECTRONS-PER-ATOM', 'electrons', (values) => numberValue(numberOf(values, 'change'), { unit: '' })),
     ...makeUpSlips(main, 'makeup', slip),
-    slip(
-      'RX-OXIDE-TRANSFER',
-      'electrons',
-      () => plain(oxideElectrons(main)),
-      () => oxideElectrons(main) > 0,
+    skipping(
+      slip(
+        'RX-OXIDE-TRANSFER',
+        'electrons',
+        () => plain(oxideElectrons(main)),
+        () => oxideElectrons(main) > 0 && oxideElectrons(main) !== oneAtom(main),
+      ),
     ),
     slip(
       'ON-PEROXIDE',
@@ -64,7 +77,7 @@ function mainSlips(main: HalfPlan, level: Level, slip: Maker): Slip[] {
     ),
     // Core has asked for their number already; at stretch nothing shows that they were counted.
     level === 'core'
-      ? slip('HE-ELECTRONS-MISSING', 'half', placed('none'))
+      ? slip('HE-ELECTRONS-MISSING', 'charge', () => balanceValue('none'))
       : slip('HE-ELECTRONS-MISSING', 'electrons', () => plain(0)),
   ];
 }
@@ -97,14 +110,14 @@ function isPeroxideOxidised(plan: HalfPlan): boolean {
 }
 
 function partnerSlips(partner: HalfPlan, slip: Maker): Slip[] {
-  const { perUnit } = partner;
-  const makeUp = (values: Parameters<Slip['work']>[0]) => (partner.isBuilt ? makeUpAt(values, 'partner-makeup') : 'right');
-  const each = partner.change ? Math.abs(partner.change.from - partner.change.to) : perUnit;
   return [
-    slip('HE-ELECTRON-SIDE', 'partner', (values) => writtenHalf(partner, makeUp(values), Rational.of(perUnit), 'wrong side')),
+    slip('HE-ELECTRON-SIDE', 'partner-charge', () => balanceValue('wrong side')),
     // One atom's electrons for the whole half-equation: I⁻ gives one, so 2I⁻ are given one too.
-    slip('HE-ELECTRONS-PER-ATOM', 'partner', (values) =>
-      writtenHalf(partner, makeUp(values), Rational.of(each, unitsOf(partner))),
+    slip(
+      'HE-ELECTRONS-PER-ATOM',
+      'partner-charge',
+      () => balanceValue('one atom'),
+      () => oneAtom(partner) !== partner.perUnit * unitsOf(partner),
     ),
     ...(partner.isBuilt ? makeUpSlips(partner, 'partner-makeup', slip) : []),
   ];

@@ -12,6 +12,7 @@ import type { Level, Step } from '../question.ts';
 import { keyAt, plainStep, wordsValue } from '../statement-step.ts';
 import type { Value, Values } from '../value.ts';
 import type { HalfDraw } from './half-equation.ts';
+import { chargeStep, placingAt, type Written } from './half-equation-charge.ts';
 import { type HalfPlan, isSolvent } from './half-equation-plan.ts';
 import { type MakeUp, writtenHalf } from './half-equation-write.ts';
 
@@ -33,21 +34,39 @@ export function halfSteps({ main, partner }: HalfDraw, level: Level, words: Word
     changeStep(main, parts.electrons),
     electronsStep(main, parts.electrons),
     makeUpStep('makeup', main, parts.half, words),
-    plainStep('half', parts.half, ['makeup', 'electrons'], 'electrons balance the charge', (values) =>
-      writtenHalf(main, makeUpAt(values, 'makeup'), numberOf(values, 'electrons')),
+    chargeStep('charge', parts.half, ['makeup', 'electrons'], mainWritten(main)),
+    plainStep('half', parts.half, ['makeup', 'electrons', 'charge'], 'electrons balance the charge', (values) =>
+      mainWritten(main)(values, placingAt(values, 'charge')),
     ),
     ...(level === 'core' ? [] : agentSteps(main.isReduction ? main : partner, words)),
   ];
 }
 
 function partnerSteps(partner: HalfPlan, words: Words): Step[] {
-  const right = Rational.of(partner.perUnit);
-  const half = (values: Values) => writtenHalf(partner, partner.isBuilt ? makeUpAt(values, 'partner-makeup') : 'right', right);
+  const before = partner.isBuilt ? ['partner-makeup'] : [];
+  const written: Written = (values, placing) =>
+    writtenHalf(
+      partner,
+      partner.isBuilt ? makeUpAt(values, 'partner-makeup') : 'right',
+      placing === 'one atom' ? Rational.of(oneAtom(partner), unitsOf(partner)) : Rational.of(partner.perUnit),
+      placing === 'one atom' ? 'right' : placing,
+    );
   return [
     ...(partner.isBuilt ? [makeUpStep('partner-makeup', partner, 'a', words)] : []),
-    plainStep('partner', 'a', partner.isBuilt ? ['partner-makeup'] : [], 'electrons balance the charge', half),
+    chargeStep('partner-charge', 'a', before, written),
+    plainStep('partner', 'a', [...before, 'partner-charge'], 'electrons balance the charge', (values) =>
+      written(values, placingAt(values, 'partner-charge')),
+    ),
   ];
 }
+
+const mainWritten =
+  (main: HalfPlan): Written =>
+  (values, placing) =>
+    writtenHalf(main, makeUpAt(values, 'makeup'), numberOf(values, 'electrons'), placing === 'one atom' ? 'right' : placing);
+
+/** Electrons of one atom that changes. */
+export const oneAtom = ({ change, perUnit }: HalfPlan): number => (change ? Math.abs(change.from - change.to) : perUnit);
 
 /** A plan's change, which every main half-equation has. */
 export function changeIn(plan: HalfPlan): NonNullable<HalfPlan['change']> {
@@ -65,7 +84,7 @@ function changeStep(main: HalfPlan, part: string): Step {
     expression: minus(number(whole(high)), number(whole(low))),
     unit: '',
     printed: { dp: 0 },
-    left: [text(`electrons for one ${element}`)],
+    left: [text(`electrons per atom of ${element}`)],
     shown: () => 'exact',
   });
 }
@@ -80,7 +99,7 @@ function electronsStep(main: HalfPlan, part: string): Step {
     expression: times(number(String(changeIn(main).atoms)), node('change')),
     unit: '',
     printed: { dp: 0 },
-    left: [text('electrons for one '), species(main.subject)],
+    left: [text('electrons per formula '), species(main.subject)],
     shown: () => ({ dp: 0 }),
   });
 }

@@ -6,6 +6,7 @@ import type { Tables } from '../../potentials/tables.ts';
 import type { Ask, Built } from '../family.ts';
 import type { Item } from '../question.ts';
 import type { NumberDraw } from './oxidation-number.ts';
+import { ligandNotes } from './oxidation-number-ligands.ts';
 import { numberParts } from './oxidation-number-parts.ts';
 import { numberSlips } from './oxidation-number-slips.ts';
 import type { Wanted } from './oxidation-number-species.ts';
@@ -28,7 +29,7 @@ export function buildOxidationNumber(drawn: NumberDraw, tables: Tables, { level,
     identity: isChoice
       ? factOf(last)
       : [...wanted.map(factOf), `${reaction.pair.oxidant.id} ${reaction.pair.reductant.id}`].join(' | '),
-    stem: isChoice ? peroxoNote([last], words) : stemOf(drawn, context, words),
+    stem: isChoice ? notesOf([last], words) : stemOf(drawn, context, words),
     data: [],
     steps: numberSteps(drawn, level, words),
     parts: numberParts(drawn, level, context, words),
@@ -41,7 +42,11 @@ export function buildOxidationNumber(drawn: NumberDraw, tables: Tables, { level,
     item,
     choice: {
       step: numberAt(2),
-      prompt: words.inline('choice', { element: last.name, formula: species(last.formula) }),
+      prompt: words.inline('choice', {
+        element: last.name,
+        formula: species(last.formula),
+        isAverage: last.states !== undefined,
+      }),
       most: 4,
       objective: 'application',
       maths: 0,
@@ -65,11 +70,15 @@ function stemOf({ wanted }: NumberDraw, context: WordsContext, words: Words): Bl
   return [
     ...words.blocks('stem', context),
     { kind: 'display', content: words.inline('reaction', context) },
-    ...peroxoNote(wanted, words),
+    ...notesOf(wanted, words),
   ];
 }
 
-/** A bond that the formula does not show is told. */
+/** What a formula does not show: a bond between oxygens, and what a less usual ligand is. */
+function notesOf(wanted: readonly Wanted[], words: Words): Block[] {
+  return [...peroxoNote(wanted, words), ...wanted.flatMap(({ formula }) => ligandNotes(formula, words))];
+}
+
 function peroxoNote(wanted: readonly Wanted[], words: Words): Block[] {
   return wanted
     .filter(({ kind }) => kind === 'peroxo ion')

@@ -1,8 +1,10 @@
 import { elementOf } from '../../chemistry/elements.ts';
+import { COUNTS } from '../../chemistry/oxidation-data.ts';
 import type { Inline } from '../../document/inline.ts';
 import { quantity, species } from '../../document/inlines.ts';
 import type { Words, WordsContext } from '../../document/words.ts';
-import { numberFrom } from '../oxidation-account.ts';
+import { Rational } from '../../exact/rational.ts';
+import { type Account, numberFrom } from '../oxidation-account.ts';
 import { statementPoint, valuePoint } from '../point.ts';
 import type { Level, Part } from '../question.ts';
 import { showNumber } from '../show-value.ts';
@@ -53,16 +55,24 @@ function speciesPart({ wanted }: NumberDraw, level: Level, words: Words): Part {
   };
 }
 
-/** `chromium in Cr₂O₇²⁻` */
-function labelOf({ name, formula }: Wanted, words: Words): Inline[] {
-  return words.inline('label-number', { element: name, formula: species(formula) });
+/** `chromium in Cr₂O₇²⁻`; `iron in Fe₃O₄ (average)` where no atom need have the number. */
+function labelOf({ name, formula, states }: Wanted, words: Words): Inline[] {
+  return words.inline('label-number', { element: name, formula: species(formula), isAverage: states !== undefined });
 }
 
 /** Parts of averages that occur, as one character. */
 const VULGAR: Readonly<Record<string, string>> = { '1/2': '\u00bd', '1/3': '\u2153', '2/3': '\u2154' };
 
-/** Fractions may be written in several ways. */
-function alsoFor({ account }: Wanted, words: Words): Inline[][] {
+/** Fractions may be written in several ways; who tells the atoms apart knows more than was asked. */
+function alsoFor({ account, states = [] }: Wanted, words: Words): Inline[][] {
+  const [one, other] = states.map(({ atoms, number }) =>
+    words.inline('state', { number: signed(Rational.of(number)), count: COUNTS[atoms]!, isOne: atoms === 1 }),
+  );
+  const told = one && other ? [words.inline('also-states', { one, other })] : [];
+  return [...fractionsFor(account, words), ...told];
+}
+
+function fractionsFor(account: Account, words: Words): Inline[][] {
   const value = numberFrom(account);
   if (value.isInteger()) return [];
   const whole = value.n / value.d;

@@ -1,7 +1,9 @@
 import { atomsOf, elementsIn } from '../../chemistry/composition.ts';
 import { elementOf, isMetal } from '../../chemistry/elements.ts';
 import type { Formula } from '../../chemistry/formula.ts';
+import { type State, unlikeStates } from '../../chemistry/oxidation-data.ts';
 import { averageOxidationNumber, oxidationNumbers } from '../../chemistry/oxidation-numbers.ts';
+import { parseFormula } from '../../chemistry/parse-formula.ts';
 import { keyOf } from '../../chemistry/write-formula.ts';
 import type { Tables } from '../../potentials/tables.ts';
 import { type Account, accountOf, numberFrom } from '../oxidation-account.ts';
@@ -21,6 +23,8 @@ export interface Wanted {
   readonly name: string;
   readonly kind: Kind;
   readonly account: Account;
+  /** how many atoms are in which state, where they differ: the number asked for is then their average */
+  readonly states?: readonly State[];
 }
 
 /** Elements whose number follows from a rule at once, so that it is no question. */
@@ -29,13 +33,31 @@ const HALOGENS = ['Cl', 'Br', 'I'];
 /** Left to organic chemistry, or with bonds that the rules of this subject do not see. */
 const LEFT_OUT = ['CH3COO^-', 'CH3OH', 'C2H5OH', 'CN^-', 'SCN^-', 'KSCN', 'I3^-'];
 
+/** Species that take part in none of our reactions, and are met in a course on complexes or on sulfur (from memory). */
+const MET_ELSEWHERE: readonly string[] = [
+  '[Co(NH3)5Cl]^2+',
+  '[Co(NH3)3Cl3]',
+  '[Cr(H2O)4Cl2]^+',
+  '[Pt(NH3)2Cl4]',
+  '[Ag(S2O3)2]^3-',
+  '[Co(C2O4)3]^3-',
+  'K4[Fe(CN)6]',
+  'K2[PtCl6]',
+  'K3[Cr(C2O4)3]',
+  'Na3[Co(NO2)6]',
+  'Na2S2O3',
+  'Na2S4O6',
+  'Na2S2O8',
+];
+
 const KNOWN = new WeakMap<Tables, readonly Wanted[]>();
 
 /** Every species and every anhydrous substance of the tables in which one element's number can be asked; computed once. */
 export function wantedIn(tables: Tables): readonly Wanted[] {
   let found = KNOWN.get(tables);
   if (!found) {
-    const formulas = [...tables.species.values(), ...tables.salts].map(({ formula }) => bare(formula));
+    const ours = [...tables.species.values(), ...tables.salts].map(({ formula }) => bare(formula));
+    const formulas = [...ours, ...MET_ELSEWHERE.map((text) => parseFormula(text))];
     const all = new Map(formulas.filter(canBeAsked).map((formula) => [keyOf(formula), formula]));
     found = [...all.values()].flatMap((formula) => {
       const element = elementAsked(formula);
@@ -78,7 +100,10 @@ export function wantedOf(formula: Formula, element: string): Wanted | undefined 
   const account = accountOf(formula, element);
   if (!account) return undefined;
   const kind = kindOf(formula, element, account);
-  return kind && { formula, element, name: elementOf(element).name, kind, account };
+  if (!kind) return undefined;
+  const unlike = unlikeStates(keyOf(formula));
+  const states = unlike?.element === element ? { states: unlike.states } : {};
+  return { formula, element, name: elementOf(element).name, kind, account, ...states };
 }
 
 function kindOf(formula: Formula, element: string, account: Account): Kind | undefined {

@@ -44,7 +44,7 @@ export function numberSteps({ wanted, reaction }: NumberDraw, level: Level, word
 export function accountStep(
   id: NodeId,
   part: string,
-  { element, account }: Pick<Wanted, 'element' | 'account'>,
+  { element, account, states }: Pick<Wanted, 'element' | 'account' | 'states'>,
   formula: Wanted['formula'],
 ): Step {
   const step = numberStep({
@@ -55,7 +55,7 @@ export function accountStep(
     unit: '',
     signed: true,
     printed: roundingOf(account),
-    left: [text(`${element} in `), species(formula)],
+    left: [text(`${element} in `), species(formula), ...(states ? [text(' (average)')] : [])],
     shown: () => 'exact',
   });
   if (account.others.length > 0) return step;

@@ -1,8 +1,9 @@
 import { elementOf } from '../../chemistry/elements.ts';
-import { averageNote } from '../../chemistry/oxidation-data.ts';
+import { averageNote, COUNTS } from '../../chemistry/oxidation-data.ts';
 import { keyOf } from '../../chemistry/write-formula.ts';
 import { quantity, species, text } from '../../document/inlines.ts';
 import type { Words, WordsContext } from '../../document/words.ts';
+import { Rational } from '../../exact/rational.ts';
 import { numberFrom } from '../oxidation-account.ts';
 import { methodPoint, statementPoint, valuePoint } from '../point.ts';
 import type { Part } from '../question.ts';
@@ -15,6 +16,7 @@ const plain = { maths: 0, practical: 0 } as const;
 export function averagePart({ wanted: [, , last] }: NumberDraw, context: WordsContext, words: Words): Part {
   // Asked as a choice, the species may be no average, and this part is left out.
   const note = (averageNote(keyOf(last.formula)) ?? '').replace(/^an average: /, '');
+  const total = numberFrom(last.account).times(Rational.of(last.account.atoms));
   return {
     ...plain,
     id: 'b',
@@ -24,7 +26,16 @@ export function averagePart({ wanted: [, , last] }: NumberDraw, context: WordsCo
     hints: [words.inline('average-hint', { element: last.name })],
     space: { kind: 'lines', count: 4 },
     points: [
-      statementPoint({ step: 'why-average', earns: words.inline('point-average', { element: last.name }) }),
+      statementPoint({
+        step: 'why-average',
+        earns: words.inline('point-average', {
+          element: last.name,
+          total: signed(total),
+          atoms: COUNTS[last.account.atoms] ?? String(last.account.atoms),
+        }),
+        refuse: [words.inline('refuse-average')],
+        ignore: [words.inline('ignore-average')],
+      }),
       statementPoint({
         step: 'why-unlike',
         earns: words.inline('point-unlike', { element: last.name, note }),
@@ -62,7 +73,12 @@ export function electronsPart({ reaction }: NumberDraw, context: WordsContext, w
       }),
       valuePoint({
         step: 'electrons',
-        earns: words.inline('point-electrons', { ...counted, element: elementOf(reaction.element).name, several: atoms > 1 }),
+        earns: words.inline('point-electrons', {
+          ...counted,
+          element: elementOf(reaction.element).name,
+          several: atoms > 1,
+          isOne: electrons === 1,
+        }),
         carries: true,
       }),
     ],

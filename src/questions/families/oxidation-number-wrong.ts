@@ -5,12 +5,16 @@ import type { Kind } from './oxidation-number-species.ts';
 
 /** What the usual wrong sums give, by misconception; absent where the species gives no cause for it. */
 export function wrongNumbers(account: Account, kind?: Kind): Partial<Record<MisconceptionId, Rational>> {
-  const { charge, others, atoms } = account;
+  const { charge, others, atoms, complexCharge = charge } = account;
   const right = numberFrom(account);
   const isComplex = kind === 'complex' || kind === 'mixed complex';
   const peroxide = kind === 'peroxide' || kind === 'peroxo ion' ? peroxideWrong(account, kind) : undefined;
   return {
-    ...(isComplex ? { 'ON-COMPLEX-CHARGE': Rational.of(charge) } : charge === 0 ? {} : { 'ON-ION-CHARGE': Rational.of(charge) }),
+    ...(isComplex
+      ? { 'ON-COMPLEX-CHARGE': Rational.of(complexCharge) }
+      : charge === 0
+        ? {}
+        : { 'ON-ION-CHARGE': Rational.of(charge) }),
     ...(peroxide ? { 'ON-PEROXIDE-STATE': peroxide } : {}),
     ...(charge === 0 ? {} : { 'ON-SUM-ZERO': Rational.of(-sumOf(others), atoms) }),
     ...(atoms === 1 ? {} : { 'ON-NOT-PER-ATOM': right.times(Rational.of(atoms)) }),

@@ -1,4 +1,3 @@
-import { averageNote } from '../../chemistry/oxidation-data.ts';
 import { keyOf } from '../../chemistry/write-formula.ts';
 import type { Tables } from '../../potentials/tables.ts';
 import type { Draws } from '../../random/draws.ts';
@@ -17,12 +16,12 @@ export interface NumberDraw {
 /** Kinds from which each of the three species is drawn. */
 const KINDS: Readonly<Record<Ask['level'], readonly [readonly Kind[], readonly Kind[], readonly Kind[]]>> = {
   core: [['compound'], ['ion'], ['several', 'complex']],
-  stretch: [['mixed complex', 'complex'], ['peroxide', 'peroxo ion'], ['average']],
+  stretch: [['mixed complex'], ['peroxide', 'peroxo ion'], ['average']],
 };
 /** A single choice needs several wrong answers that can be told apart. */
 const KINDS_OF_CHOICE: Readonly<Record<Ask['level'], readonly Kind[]>> = {
   core: ['ion', 'several', 'complex'],
-  stretch: ['mixed complex', 'complex', 'peroxo ion', 'several', 'average'],
+  stretch: ['mixed complex', 'peroxo ion', 'several', 'average'],
 };
 
 export const oxidationNumber = family<NumberDraw>({
@@ -54,16 +53,23 @@ function draw(draws: Draws, tables: Tables, { level, answering }: Ask): NumberDr
   const all = wantedIn(tables).filter((wanted) => level === 'stretch' || isPlain(wanted));
   const pick = (kinds: readonly Kind[]) => draws.pick(all.filter(({ kind }) => kinds.includes(kind)));
   const [first, second, third] = KINDS[level];
-  const last = answering === 'choice' ? KINDS_OF_CHOICE[level] : [draws.pick(third)];
-  const wanted = [pick(first), pick(second), pick(last)] as const;
+  const isChoice = answering === 'choice';
+  const asked = isChoice ? pickForChoice(draws, all, level) : pick([draws.pick(third)]);
+  const wanted = [pick(first), pick(second), asked] as const;
   if (new Set(wanted.map(({ element, kind }) => (kind === 'peroxide' ? kind : element))).size < 3) return undefined;
   const reaction = reactionOf(draws.pick(reactingPairs(tables, level)));
   return reaction && isWorthAsking(reaction, wanted) ? { wanted, reaction } : undefined;
 }
 
+/** A species that a core choice asks about is none for a stretch choice. */
+function pickForChoice(draws: Draws, all: readonly Wanted[], level: Ask['level']): Wanted {
+  const isCore = (wanted: Wanted) => KINDS_OF_CHOICE.core.includes(wanted.kind) && isPlain(wanted);
+  return draws.pick(all.filter((each) => KINDS_OF_CHOICE[level].includes(each.kind) && (level === 'core' || !isCore(each))));
+}
+
 /** In core questions every atom of the element is in the same state. */
-function isPlain({ formula }: Wanted): boolean {
-  return averageNote(keyOf(formula)) === undefined;
+function isPlain({ states }: Wanted): boolean {
+  return states === undefined;
 }
 
 /** The reduced element stands in a species that needs a sum, and tells no answer of the first part. */

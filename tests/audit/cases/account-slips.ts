@@ -1,24 +1,36 @@
-import { type Account, accountOf, oxidationNumber, sumOf } from '../chemistry/oxidation-number.ts';
+import { type Account, accountOf, chargeInBrackets, oxidationNumber, sumOf } from '../chemistry/oxidation-number.ts';
 import { speciesOf } from '../chemistry/sides.ts';
 import type { Slip } from '../engine/case.ts';
 import { Fraction } from '../exact/fraction.ts';
 
 /** Ways of getting the oxidation number of an element in a species wrong. */
 export function accountSlips(at: string, key: string, element: string): Slip[] {
+  return wrongSums(key, element).map(({ id, value, figures }) => ({
+    id,
+    at,
+    tells: [`species ${key}`, ...figures],
+    work: () => ({ kind: 'number', value, unit: '' }),
+  }));
+}
+
+/** A figure that a misconception gives, and the figures that its words hold. */
+interface WrongSum {
+  readonly id: string;
+  readonly value: Fraction;
+  readonly figures: readonly string[];
+}
+
+/** The wrong sums by themselves. */
+export function wrongSums(key: string, element: string): WrongSum[] {
   const account = accountOf(key, element);
   if (!account) return [];
   const { charge, others, atoms } = account;
   const sum = sumOf(account);
   const right = Fraction.of(charge - sum, atoms);
-  const slip = (id: string, value: Fraction, ...figures: string[]): Slip => ({
-    id,
-    at,
-    tells: [`species ${key}`, ...figures],
-    work: () => ({ kind: 'number', value, unit: '' }),
-  });
+  const slip = (id: string, value: Fraction, ...figures: string[]): WrongSum => ({ id, value, figures });
   const once = others.reduce((total, { each }) => total + each, 0);
   return [
-    slip('ON-COMPLEX-CHARGE', Fraction.of(charge)),
+    slip('ON-COMPLEX-CHARGE', Fraction.of(chargeInBrackets(key))),
     slip('ON-ION-CHARGE', Fraction.of(charge)),
     slip('ON-PEROXIDE-STATE', withPlainOxygen(account, element), 'number \u22122'),
     slip('ON-SUM-ZERO', Fraction.of(-sum, atoms)),

@@ -60,20 +60,59 @@ const equation = (half: Half, how: MakeUp, perUnit: Fraction, placing?: 'wrong s
 });
 
 function partnerNodes(partner: Half): Node[] {
+  const one = partner.change.before.subtract(partner.change.after).size().divide(partner.units);
+  const written: Written = (answers, how) =>
+    how === 'one atom'
+      ? equation(partner, makeUpAt(answers, 'partner-makeup'), one)
+      : equation(partner, makeUpAt(answers, 'partner-makeup'), partner.perUnit, how === 'right' ? undefined : how);
   return [
     makeUp('partner-makeup', 'right'),
+    charge('partner-charge', ['partner-makeup'], written),
     {
       id: 'partner',
-      needs: ['partner-makeup'],
+      needs: ['partner-makeup', 'partner-charge'],
       figures: 'whole',
-      work: (answers) => equation(partner, makeUpAt(answers, 'partner-makeup'), partner.perUnit),
+      work: (answers) => written(answers, placedAt(answers, 'partner-charge')),
     },
   ];
 }
 
+/** How the electrons are written: as they should be, turned, left out, or those of one atom alone. */
+type Placed = 'right' | 'wrong side' | 'none' | 'one atom';
+type Written = (answers: Answers, placed: Placed) => Answer;
+
+const said = (...marks: string[]): Answer => ({ kind: 'said', marks });
+const placed = (how: Placed): Answer => said(`word ${how}`);
+const placedAt = (answers: Answers, id: string): Placed => {
+  const answer = answers.get(id);
+  const word = answer?.kind === 'said' ? answer.marks[0] : undefined;
+  return (['wrong side', 'none', 'one atom'] as const).find((each) => word === `word ${each}`) ?? 'right';
+};
+
+/** Whether both sides bear the same charge is looked at by itself, whatever has become of the atoms. */
+const charge = (id: string, needs: readonly string[], written: Written): Node => ({
+  id,
+  needs,
+  figures: 'whole',
+  work: (answers) => {
+    const answer = written(answers, 'right');
+    const sum = (terms: Side) =>
+      [...terms].reduce((total, [key, amount]) => total.add(chargeOf(key).multiply(amount)), Fraction.zero);
+    const isEven = answer.kind === 'equation' && sum(answer.sides.left).equals(sum(answer.sides.right));
+    return isEven ? placed('right') : said('word uneven');
+  },
+});
+
 function mainNodes(main: Half): Node[] {
   const { change, subject } = main;
   const step = change.before.subtract(change.after).size();
+  const written: Written = (answers, how) =>
+    equation(
+      main,
+      makeUpAt(answers, 'makeup'),
+      valueAt(answers, 'electrons'),
+      how === 'wrong side' || how === 'none' ? how : undefined,
+    );
   return [
     { id: 'change', needs: [], figures: { places: 0 }, left: [], work: () => plain(step) },
     {
@@ -84,11 +123,12 @@ function mainNodes(main: Half): Node[] {
       work: (answers) => plain(atomsIn(main).multiply(valueAt(answers, 'change'))),
     },
     makeUp('makeup', 'right'),
+    charge('charge', ['makeup', 'electrons'], written),
     {
       id: 'half',
-      needs: ['makeup', 'electrons'],
+      needs: ['makeup', 'electrons', 'charge'],
       figures: 'whole',
-      work: (answers) => equation(main, makeUpAt(answers, 'makeup'), valueAt(answers, 'electrons')),
+      work: (answers) => written(answers, placedAt(answers, 'charge')),
     },
   ];
 }
@@ -104,20 +144,20 @@ function agentNodes(main: Half, partner: Half): Node[] {
 function mainSlips(main: Half, level: string): Slip[] {
   const { subject, product, medium } = main;
   const charges = chargeOf(subject).subtract(chargeOf(product)).size();
+  // Of the charges or the oxygens no oxidation number is got, so its change is not earned either.
+  const instead = ['RX-ION-CHARGE-CHANGE', 'RX-OXIDE-TRANSFER'];
   const electrons = (id: string, work: (answers: Answers) => Fraction): Slip => ({
     id,
     at: 'electrons',
+    ...(instead.includes(id) ? { skips: ['change'] } : {}),
     work: (answers) => plain(work(answers)),
   });
-  const placed = (id: string, placing: 'wrong side' | 'none'): Slip => ({
-    id,
-    at: 'half',
-    work: (answers) => equation(main, makeUpAt(answers, 'makeup'), valueAt(answers, 'electrons'), placing),
-  });
   return [
-    placed('HE-ELECTRON-SIDE', 'wrong side'),
+    { id: 'HE-ELECTRON-SIDE', at: 'charge', work: () => placed('wrong side') },
     // At stretch their number is not asked for before, and what is not written shows no count.
-    level === 'core' ? placed('HE-ELECTRONS-MISSING', 'none') : electrons('HE-ELECTRONS-MISSING', () => Fraction.zero),
+    level === 'core'
+      ? { id: 'HE-ELECTRONS-MISSING', at: 'charge', work: () => placed('none') }
+      : electrons('HE-ELECTRONS-MISSING', () => Fraction.zero),
     electrons('RX-ION-CHARGE-CHANGE', () => charges),
     electrons('HE-ELECTRONS-PER-ATOM', (answers) => valueAt(answers, 'change')),
     electrons('RX-OXIDE-TRANSFER', () => oxideElectrons(main)),
@@ -132,15 +172,9 @@ function makeUpSlips(at: string, medium: Medium): Slip[] {
 }
 
 function partnerSlips(main: Half, partner: Half): Slip[] {
-  const each = partner.change.before.subtract(partner.change.after).size();
-  const how = (answers: Answers) => makeUpAt(answers, 'partner-makeup');
   return [
-    { id: 'HE-ELECTRON-SIDE', at: 'partner', work: (answers) => equation(partner, how(answers), partner.perUnit, 'wrong side') },
-    {
-      id: 'HE-ELECTRONS-PER-ATOM',
-      at: 'partner',
-      work: (answers) => equation(partner, how(answers), each.divide(partner.units)),
-    },
+    { id: 'HE-ELECTRON-SIDE', at: 'partner-charge', work: () => placed('wrong side') },
+    { id: 'HE-ELECTRONS-PER-ATOM', at: 'partner-charge', work: () => placed('one atom') },
     ...makeUpSlips('partner-makeup', partner.medium),
     { id: 'RX-AGENT-SWAP', at: 'agent', work: () => ({ kind: 'species', key: (main.isReduction ? partner : main).subject }) },
   ];
@@ -153,11 +187,24 @@ function pointsOf(main: Half, partner: Half | undefined): Record<string, PointRu
   const atoms = atomsIn(main);
   const several = atoms.equals(Fraction.one) ? [] : [`number ${atoms}`];
   const falls = oxidant.change;
+  // What is oxidised tells as well which of the two is the oxidising agent.
+  const reductant = oxidant === main ? partner : main;
+  const up = reductant?.change;
+  const rises =
+    reductant && up?.before.isWhole() && up.after.isWhole()
+      ? [
+          elementMark(up.element),
+          signed(up.before),
+          signed(up.after),
+          `species ${reductant.subject}`,
+          `species ${oxidant.subject}`,
+        ]
+      : undefined;
   return {
     ...(partner
       ? {
           'partner-makeup:method': { earns: makeUpMarks(partner), ...noAcid(partner) },
-          'partner:value': { earns: electronMarks(partner) },
+          'partner-charge:value': { earns: electronMarks(partner) },
         }
       : {}),
     'change:method': {
@@ -170,8 +217,11 @@ function pointsOf(main: Half, partner: Half | undefined): Record<string, PointRu
     },
     'electrons:value': { earns: [...several, elementMark(change.element), `number ${perUnit}`, `species ${subject}`] },
     'makeup:method': { earns: makeUpMarks(main), ...noAcid(main) },
-    'half:value': { earns: electronMarks(main) },
-    'falls:statement': { earns: [elementMark(falls.element), signed(falls.before), signed(falls.after)] },
+    'charge:value': { earns: electronMarks(main) },
+    'falls:statement': {
+      earns: [elementMark(falls.element), signed(falls.before), signed(falls.after)],
+      ...(rises ? { also: [rises] } : {}),
+    },
     'agent:statement': { earns: [`species ${oxidant.subject}`], named: oxidant.subject },
   };
 }

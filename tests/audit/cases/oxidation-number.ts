@@ -1,15 +1,16 @@
 import { type Change, changesIn } from '../chemistry/changes.ts';
-import { oxidationNumber as numberIn } from '../chemistry/oxidation-number.ts';
+import { oxidationNumber as numberIn, unusualLigands } from '../chemistry/oxidation-number.ts';
 import { count, type Sides, speciesOf } from '../chemistry/sides.ts';
 import { type Answer, numberMark } from '../engine/answer.ts';
 import { type Answers, type CaseReader, type Node, type PointRule, type Slip, Unreadable } from '../engine/case.ts';
 import { Fraction } from '../exact/fraction.ts';
 import { writeNumber } from '../exact/printed-number.ts';
 import type { ReadQuestion } from '../reading/sheet.ts';
+import { runTokensText } from '../reading/token-text.ts';
 import { everyToken, type Token } from '../reading/tokens.ts';
-import { accountFigures, accountSlips } from './account-slips.ts';
+import { accountFigures, accountSlips, wrongSums } from './account-slips.ts';
 import { ELEMENT_NAMES, elementMark, elementNamed } from './elements.ts';
-import { unlikeAtoms } from './unlike-atoms.ts';
+import { statesMarks, statesOf, unlikeAtoms } from './unlike-atoms.ts';
 
 /** An element in a species whose oxidation number is asked for. */
 interface Wanted {
@@ -28,7 +29,10 @@ export const oxidationNumber: CaseReader = ({ question, steps }) => {
   const all = [...wanted, ...along];
   return {
     nodes: [...all.map(numberNode), ...(reaction ? alongNodes(reaction) : [])],
-    slips: [...all.flatMap(({ id, key, element }) => accountSlips(id, key, element)), ...(reaction ? alongSlips(reaction) : [])],
+    slips: [
+      ...wanted.flatMap(({ id, key, element }) => accountSlips(id, key, element)),
+      ...(reaction ? [...sumsAlong(reaction, steps), ...alongSlips(reaction)] : []),
+    ],
     points: { ...pointsOf(wanted, steps), ...(reaction ? alongPoints(reaction) : {}) },
     vocabulary: {
       labels: ELEMENT_NAMES,
@@ -39,7 +43,8 @@ export const oxidationNumber: CaseReader = ({ question, steps }) => {
       ...all.flatMap(({ key, element }) => accountFigures(key, element)),
       ...(reaction ? [String(atomsOf(reaction))] : []),
     ],
-    faults: [],
+    explains: wanted.flatMap(({ key }) => unusualLigands(key)),
+    faults: faultsOf(question, wanted),
   };
 };
 
@@ -131,11 +136,32 @@ function alongNodes(reaction: Reaction): Node[] {
   ];
 }
 
+/**
+ * Wrong sums along the reaction. Where the product is an ion of several elements, who has the wrong idea has it of both: the change is
+ * then the difference of two wrong numbers. A product of one element is read off, and only the number before is wrong.
+ */
+function sumsAlong({ reduced }: Reaction, steps: ReadonlySet<string>): Slip[] {
+  const { element, from, to } = reduced;
+  if (speciesOf(to).atoms.size === 1) return accountSlips('before', from, element);
+  const last = wrongSums(to, element);
+  return wrongSums(from, element).flatMap(({ id, value, figures }) => {
+    // A neutral product has no charge to be taken for the number.
+    const isRead = id === 'ON-ION-CHARGE' && speciesOf(to).charge === 0;
+    const after = isRead ? numberIn(to, element) : last.find((each) => each.id === id)?.value;
+    if (!after) return [];
+    const tells = [`species ${from}`, `species ${to}`, ...figures];
+    const both: Answer = { kind: 'said', marks: [signed(value), signed(after)] };
+    return steps.has('change')
+      ? [{ id, at: 'change', tells, work: () => both }]
+      : [{ id, at: 'per-atom', tells, work: () => plain(value.subtract(after)) }];
+  });
+}
+
 function alongSlips(reaction: Reaction): Slip[] {
   const { sides, reduced } = reaction;
   return [
     { id: 'HE-ELECTRONS-PER-ATOM', at: 'electrons', work: (answers) => plain(valueAt(answers, 'per-atom')) },
-    { id: 'RX-COEFFICIENT-ELECTRONS', at: 'electrons', work: () => plain(count(sides.left, reduced.from)) },
+    { id: 'RX-COEFFICIENT-ELECTRONS', at: 'electrons', skips: ['per-atom'], work: () => plain(count(sides.left, reduced.from)) },
     { id: 'RX-AGENT-SWAP', at: 'agent', work: () => ({ kind: 'species', key: reduced.from }) },
   ];
 }
@@ -143,18 +169,42 @@ function alongSlips(reaction: Reaction): Slip[] {
 function pointsOf(wanted: readonly Wanted[], steps: ReadonlySet<string>): Record<string, PointRule> {
   const rules = wanted.map(({ id, key, element }): [string, PointRule] => {
     const number = numberIn(key, element) ?? Fraction.zero;
-    const also = number.isWhole() ? {} : { also: [fractionMarks(number)] };
-    return [`${id}:value`, { earns: [signed(number), elementMark(element), `species ${key}`], ...also }];
+    const fraction = number.isWhole() ? [] : [fractionMarks(number)];
+    const also = [...fraction, ...statesMarks(key, element)];
+    return [
+      `${id}:value`,
+      { earns: [signed(number), elementMark(element), `species ${key}`], ...(also.length > 0 ? { also } : {}) },
+    ];
   });
   const last = wanted.at(-1);
   const why: [string, PointRule][] =
     last && steps.has('why-average')
       ? [
-          ['why-average:statement', { earns: [elementMark(last.element)] }],
+          ['why-average:statement', { earns: [signed(totalOf(last)), elementMark(last.element)] }],
           ['why-unlike:statement', unlikeAtoms(last.key, last.element)],
         ]
       : [];
   return Object.fromEntries([...rules, ...why]);
+}
+
+/** What all atoms of the element come to. */
+const totalOf = ({ key, element }: Wanted): Fraction =>
+  (numberIn(key, element) ?? Fraction.zero).multiply(Fraction.of(speciesOf(key).atoms.get(element) ?? 0));
+
+/** Where atoms differ the question says that an average is meant; a ligand with a charge that not everybody knows is told with it. */
+function faultsOf({ parts, stem }: ReadQuestion, wanted: readonly Wanted[]): string[] {
+  const [first] = parts;
+  const frames = (first?.given ?? []).flatMap(({ left }) => left);
+  const asked = first ? runTokensText([...first.prose.flat(), ...first.space, ...frames]) : '';
+  const told = everyToken(stem.flat(), 'species').map(({ species }) => species.key);
+  return wanted.flatMap(({ key, element }) => [
+    ...(statesOf(key, element).length > 0 && !/\baverage\b/.test(asked)
+      ? [`the number of ${element} in ${key} is an average, and is not called so`]
+      : []),
+    ...unusualLigands(key)
+      .filter((ion) => !told.includes(ion))
+      .map((ion) => `the ligand ${ion} of ${key} is not told`),
+  ]);
 }
 
 const PARTS: Readonly<Record<string, string>> = { '1/2': '½', '1/3': '⅓', '2/3': '⅔' };

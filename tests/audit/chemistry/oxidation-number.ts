@@ -60,6 +60,7 @@ const PEROXO: Readonly<Record<string, number>> = {
   'O2^2-': 2,
   'S2O8^2-': 2,
   K2S2O8: 2,
+  Na2S2O8: 2,
   CrO5: 4,
 };
 
@@ -85,6 +86,27 @@ export function accountOf(key: string, element: string): Account | undefined {
 }
 
 export const sumOf = ({ others }: Account): number => others.reduce((sum, { count, each }) => sum + count * each, 0);
+
+/** Ligands in brackets that not every class has met: as ions, with the charge they must be told with. */
+export function unusualLigands(key: string): string[] {
+  const usual = ['OH', 'CN', 'NH3', 'H2O', 'CO', 'Cl', 'Br', 'I', 'F'];
+  const inside = /\[(.*)\]/.exec(key)?.[1] ?? '';
+  const groups = [...inside.matchAll(/\(([A-Za-z0-9]+)\)/g)].map(([, group]) => group!);
+  return groups
+    .filter((group) => !usual.includes(group))
+    .map((group) => {
+      const charge = GROUPS[group] ?? 0;
+      return charge === 0 ? group : `${group}^${Math.abs(charge) === 1 ? '' : Math.abs(charge)}${charge < 0 ? '-' : '+'}`;
+    });
+}
+
+/** Charge of what stands in square brackets, from that of the whole and the single ions around it. */
+export function chargeInBrackets(key: string): number {
+  const { charge } = speciesOf(key);
+  const [, before = '', after = ''] = /^([^[]*)\[.*\]([^^]*)(?:\^.*)?$/.exec(key) ?? [];
+  const ions = [...`${before}${after}`.matchAll(/([A-Z][a-z]?)(\d*)/g)];
+  return ions.reduce((left, [, ion, digits]) => left - (FIXED[ion!] ?? GROUPS[ion!] ?? 0) * Number(digits || '1'), charge);
+}
 
 /** Oxidation number of an element in a species; an average where its atoms are unlike. @returns undefined as `accountOf` does */
 export function oxidationNumber(key: string, element: string): Fraction | undefined {

@@ -51,6 +51,8 @@ export interface Case {
   readonly vocabulary: Vocabulary;
   /** figures printed on the sheet that may stand in working */
   readonly printed: readonly string[];
+  /** species by which the stem explains others: the ion that a ligand is */
+  readonly explains?: readonly string[];
   /** what is wrong with the question as it is asked, beyond what every question is checked for */
   readonly faults: readonly string[];
 }

@@ -24,7 +24,9 @@ export function auditLeaks(audited: Audited): void {
   for (const { roles, points, label } of blocks) {
     const problems = roles.flatMap((role) => {
       const node = asked.nodes.find(({ id }) => id === role);
-      const isPrinted = points.some((point) => point.step === role && point.given.includes(support));
+      // An answer without a mark of its own (an equation marked for atoms and for charge) is given where all the marks of its part are.
+      const own = points.filter((point) => point.step === role);
+      const isPrinted = (own.length > 0 ? own : points).every(({ given }) => given.includes(support)) && points.length > 0;
       if (!node || isPrinted) return [];
       return shown(node, right.get(role)!).flatMap((mark) =>
         written.has(mark) ? [`the answer ${mark} can be read on the sheet`] : [],

@@ -20,7 +20,7 @@ export function auditSpecies(audited: Audited): void {
     ...Object.values(asked.points ?? {}).flatMap(({ earns = [] }) => earns),
     ...asked.nodes.flatMap(({ left = [] }) => left),
   ];
-  const known = new Set([...SOLVENT, ...equations, ...marks.flatMap(speciesIn)]);
+  const known = new Set([...SOLVENT, ...(asked.explains ?? []), ...equations, ...marks.flatMap(speciesIn)]);
   const spoken = [
     ...tokens,
     ...question.figures.labels,
