@@ -8,11 +8,13 @@ import type { Answering, Question } from '../questions/question.ts';
 import { speciesIn } from '../questions/species-in.ts';
 import { drawsFrom } from '../random/draws.ts';
 import { askOf } from './ask-of.ts';
-import { conflictBetween } from './conflicts.ts';
+import { conflictBetween, repeatsOf } from './conflicts.ts';
 import type { SheetRequest } from './request.ts';
 
 /** Variants of a slot that are tried before its family is passed over. */
 const MOST_VARIANTS = 40;
+/** Possible questions that are looked at for one that repeats nothing; the one that repeats least is taken then. */
+const LOOKED_AT = 10;
 
 export interface Kitchen {
   readonly request: SheetRequest;
@@ -42,14 +44,19 @@ export function* candidates(kitchen: Kitchen): Generator<Question, void> {
 function next(family: Family, slot: string, made: readonly Question[], kitchen: Kitchen): Question | undefined {
   const { request, tables, wording, withoutSpecies } = kitchen;
   const ask = askOf(request, request.level, answeringFor(family, made, request.choice));
-  for (let variant = 0; variant < MOST_VARIANTS; variant += 1) {
+  let best: { readonly question: Question; readonly repeats: number } | undefined;
+  let looked = 0;
+  for (let variant = 0; variant < MOST_VARIANTS && looked < LOOKED_AT; variant += 1) {
     const question = makeQuestion(family, slotOf(request.seed, family.id, slot, variant), ask, tables, wording);
     if (made.some((other) => conflictBetween(question, other))) continue;
     if (withoutSpecies.size > 0 && [...speciesIn(question)].some((key) => withoutSpecies.has(key))) continue;
     if (request.withoutColourRecall && question.asks.some((fact) => fact.startsWith('colour:'))) continue;
-    return question;
+    const repeats = made.reduce((sum, other) => sum + repeatsOf(question, other), 0);
+    if (repeats === 0) return question;
+    looked += 1;
+    if (!best || repeats < best.repeats) best = { question, repeats };
   }
-  return undefined;
+  return best?.question;
 }
 
 /** Keeps the share of multiple-choice marks as near to what is asked as whole questions allow. */

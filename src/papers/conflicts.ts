@@ -9,3 +9,10 @@ export function conflictBetween(one: Question, other: Question): string | undefi
   const twice = one.asks.find((fact) => /^(?:eq|half):/.test(fact) && other.asks.includes(fact));
   return twice && `two questions ask the same: ${twice}`;
 }
+
+/** How much of one question comes again in another, where that is allowed: what both ask, and equations that both print. */
+export function repeatsOf(one: Question, other: Question): number {
+  const asked = one.asks.filter((fact) => other.asks.includes(fact));
+  const printed = one.gives.filter((fact) => fact.startsWith('eq:') && other.gives.includes(fact));
+  return asked.length + printed.length;
+}

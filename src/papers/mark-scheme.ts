@@ -26,7 +26,7 @@ export function markScheme(paper: Paper, tables: Tables, wording: Wording): Docu
     blocks: [
       { kind: 'head', title: paper.title, facts: ['Mark scheme', wholeTime(paper), `${wholeMarks(paper)} marks`], cells: [] },
       strip(paper),
-      { kind: 'paragraph', content: words.inline('how-to-read') },
+      { kind: 'paragraph', content: words.inline('how-to-read', { completion: wholeMarks(paper) > completionMarks(paper) }) },
       heading(words, 'reveals-heading', 2),
       ...reveals(paper, tables, words),
       heading(words, 'answers-heading', 2),
@@ -53,7 +53,7 @@ function strip(paper: Paper): Block {
     kind: 'strip',
     facts: [
       fact('Marks', String(wholeMarks(paper))),
-      fact('Completion copy', String(completionMarks(paper))),
+      ...(completionMarks(paper) < wholeMarks(paper) ? [fact('Completion copy', String(completionMarks(paper)))] : []),
       fact('Time', wholeTime(paper)),
       fact('Table', made.table.name),
       fact('Seed', request.seed),

@@ -2,8 +2,8 @@ import type { Block } from '../document/block.ts';
 import { text } from '../document/inlines.ts';
 import type { Words } from '../document/words.ts';
 import type { Tables } from '../potentials/tables.ts';
+import { printedRows } from '../questions/printed-rows.ts';
 import type { MisconceptionId } from '../questions/question.ts';
-import { rowsOf } from '../questions/rows.ts';
 import type { Paper } from './paper.ts';
 import { partLetter } from './question-sheet.ts';
 
@@ -11,7 +11,7 @@ import { partLetter } from './question-sheet.ts';
 export function placesOf(paper: Paper): Map<MisconceptionId, string[]> {
   const places = new Map<MisconceptionId, string[]>();
   paper.questions.forEach((question, at) => {
-    for (const row of rowsOf(question)) {
+    for (const { row } of printedRows(question)) {
       const part = question.steps.find(({ id }) => id === row.at)!.part;
       const index = question.parts.findIndex(({ id }) => id === part);
       const label = `${at + 1}${partLetter(question, index) ?? ''}`;

@@ -5,17 +5,19 @@ import type { Words } from '../document/words.ts';
 import { acceptedRange } from '../questions/accepted-range.ts';
 import { partMarks } from '../questions/part-marks.ts';
 import { present } from '../questions/present.ts';
-import type { MisconceptionId, Part, Point, PointId, Question, Row } from '../questions/question.ts';
-import { earnedIn, rowsOf } from '../questions/rows.ts';
+import { type PrintedRow, printedRows } from '../questions/printed-rows.ts';
+import type { MisconceptionId, Part, Point, PointId, Question } from '../questions/question.ts';
+import { earnedIn } from '../questions/rows.ts';
 import { showNumber, showValue } from '../questions/show-value.ts';
 import { solve } from '../questions/solve.ts';
 import type { Values } from '../questions/value.ts';
+import { optionLetter } from './option-letter.ts';
 import { partLetter } from './question-sheet.ts';
 
 /** One block of the scheme for each part of a question. */
 export function schemeBlocks(question: Question, number: number, words: Words, on?: MisconceptionId): SchemeBlock[] {
   const values = solve(question, 'printed');
-  const rows = rowsOf(question);
+  const rows = printedRows(question);
   const completed = new Set(present(question, 'completion', on).flatMap(({ given }) => [...given]));
   return question.parts.map((part, at) => ({
     kind: 'scheme',
@@ -34,7 +36,7 @@ function answersOf(question: Question, part: Part, values: Values, words: Words)
     const step = question.steps.find((each) => each.id === id)!;
     const value = values.get(id)!;
     const letter = part.options?.findIndex(({ slip }) => slip === undefined);
-    const shown = [...(letter === undefined ? [] : [text(`${'ABCDEFGH'[letter]}  `)]), ...showValue(value, step.printed, id)];
+    const shown = [...(letter === undefined ? [] : [text(`${optionLetter(letter)}  `)]), ...showValue(value, step.printed, id)];
     if (value.kind !== 'number' || step.printed === 'exact' || part.options) return shown;
     const { least, most } = acceptedRange(question, id);
     if (least.equals(most)) return shown;
@@ -97,17 +99,20 @@ function tellSeen({ slips, wrote, earns, origin }: SeenLine, words: Words): Sche
 }
 
 /** How a row looks in one part: what is seen there, where it came from, and what it earns; nothing where it leaves no trace. */
-function seenIn(question: Question, part: Part, row: Row, words: Words): SeenLine | undefined {
+function seenIn(question: Question, part: Part, { row, option }: PrintedRow, words: Words): SeenLine | undefined {
   const seen = row.seen.get(part.id);
   if (!seen) return undefined;
   const from = question.steps.find(({ id }) => id === row.at)!.part;
   const earned = { earned: earnedIn(row, part), marks: partMarks(part) };
   const line = {
     slips: [row.slip, ...row.aliases],
-    wrote: joined(
-      seen.map(({ content }) => content),
-      '; ',
-    ),
+    wrote: [
+      ...(option === undefined ? [] : [text(`${optionLetter(option)}  `)]),
+      ...joined(
+        seen.map(({ content }) => content),
+        '; ',
+      ),
+    ],
   };
   const letter = (id: string): string =>
     partLetter(

@@ -40,7 +40,11 @@ export function inspect(bytes: Uint8Array, margin = (10 * 72) / 25.4): Inspectio
     title: reading.title,
     language: reading.language,
     pages: reading.pages.map(({ number, width, height, runs }) => ({ number, width, height, runs: runs.length })),
-    fonts: reading.fonts.map(({ name, embedded, unicode }) => ({ name, embedded, glyphs: unicode.size })),
+    fonts: [...reading.fonts, ...reading.typedFonts].map(({ name, embedded, unicode }) => ({
+      name,
+      embedded,
+      glyphs: unicode.size,
+    })),
     smallest: smallestText(reading),
     tags: countTags(reading),
     bookmarks: reading.bookmarks,

@@ -14,17 +14,23 @@ export interface FontReading {
   /** character of each code; absent codes are missing from ToUnicode */
   readonly unicode: ReadonlyMap<number, string>;
   readonly hasToUnicode: boolean;
+  /** codes that a simple font states a width for; empty for a composite one */
+  readonly codes: readonly number[];
   /** advance of a code in thousandths of an em */
   width(code: number): number;
 }
 
-/** Reads a font dictionary: two-byte codes of a Type 0 font with Identity-H, its widths and its ToUnicode map. */
+/**
+ * Reads a font dictionary: codes of two bytes of a Type 0 font with Identity-H, or of one byte of a simple font, with their widths and the
+ * ToUnicode map.
+ */
 export function readFont(file: PdfFile, resource: string, dict: Dict): FontReading {
   const descendant = file.dict(file.array(dict.get('DescendantFonts'))[0]);
   const descriptor = file.dict((descendant ?? dict).get('FontDescriptor'));
   const embedded = ['FontFile', 'FontFile2', 'FontFile3'].some((key) => descriptor?.has(key));
   const cmap = file.stream(dict.get('ToUnicode'));
-  const widths = readWidths(file, descendant?.get('W'));
+  const simple = readSimpleWidths(file, dict);
+  const widths = descendant ? readWidths(file, descendant.get('W')) : simple;
   const standard = file.number(descendant?.get('DW')) ?? 1000;
   return {
     resource,
@@ -36,8 +42,15 @@ export function readFont(file: PdfFile, resource: string, dict: Dict): FontReadi
     descriptor,
     unicode: cmap ? readToUnicode(Buffer.from(cmap).toString('latin1')) : new Map(),
     hasToUnicode: cmap !== undefined,
+    codes: [...simple.keys()],
     width: (code) => widths.get(code) ?? standard,
   };
+}
+
+/** Widths of a simple font, from its first code on (ISO 32000-1, table 111). */
+function readSimpleWidths(file: PdfFile, dict: Dict): Map<number, number> {
+  const first = file.number(dict.get('FirstChar')) ?? 0;
+  return new Map(file.array(dict.get('Widths')).map((width, at) => [first + at, file.number(width) ?? 0]));
 }
 
 /** `[first [w w …]]` and `[first last w]` (ISO 32000-1, 9.7.4.3). */

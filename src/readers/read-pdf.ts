@@ -18,6 +18,8 @@ export interface Reading {
   readonly file: PdfFile;
   readonly pages: readonly PageReading[];
   readonly fonts: readonly FontReading[];
+  /** fonts of the form, which text is typed in; they need not show anything yet */
+  readonly typedFonts: readonly FontReading[];
   /** top of the structure tree, absent when there is none */
   readonly structure?: Element;
   readonly title?: string;
@@ -43,11 +45,19 @@ export function readPdf(bytes: Uint8Array): Reading {
     file,
     pages,
     fonts: [...fonts.values()],
+    typedFonts: readTypedFonts(file),
     bookmarks: readBookmarks(file, file.dict(catalog.get('Outlines'))),
     ...(structure ? { structure } : {}),
     ...(title === undefined ? {} : { title }),
     ...(language === undefined ? {} : { language }),
   };
+}
+
+/** Fonts in the default resources of the form (ISO 32000-1, table 218). */
+function readTypedFonts(file: PdfFile): FontReading[] {
+  const resources = file.dict(file.dict(file.catalog.get('AcroForm'))?.get('DR'));
+  const fonts = file.dict(resources?.get('Font')) ?? [];
+  return [...fonts].map(([resource, font]) => readFont(file, resource, file.dict(font) ?? new Map()));
 }
 
 function pageRefs(file: PdfFile, node: Value | undefined): Ref[] {

@@ -73,4 +73,18 @@ describe('the audit', () => {
     const scheme = JSON.parse(JSON.stringify(documents.scheme).replace('from part a or b', 'from part a or c'));
     expect(auditPaper({ ...documents, scheme }).findings).not.toEqual([]);
   });
+
+  it.each(['FS311373', 'KNQRCAQH', 'R9588TE5', 'TC0SN0J7'])('takes hydrogen peroxide for no hydrogen (%s)', (code) => {
+    const documents = paperDocuments(
+      {
+        seed: 'findings',
+        level: 'stretch',
+        support: 'open',
+        units: 'dm',
+        questions: [{ family: 'stepwise-reduction', answering: 'choice', code }],
+      },
+      kitchen,
+    );
+    expect(auditPaper(documents).findings).toEqual([]);
+  });
 });

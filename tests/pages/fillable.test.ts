@@ -147,6 +147,20 @@ describe.each(['core', 'stretch'] as const)('a paper of every family to fill in,
   });
 });
 
+/** The font of fields. */
+const SIMPLE = /\/Subtype \/TrueType\n/;
+
+/** Takes the table `cmap` out of the program of that font, by giving it another name. */
+function cmapOut(pdf: OpenPdf): void {
+  const descriptor = pdf.named(pdf.find(SIMPLE)[0]!, 'FontDescriptor');
+  pdf.streamOf(pdf.named(descriptor, 'FontFile2'), (text) => text.replace('cmap', 'cmax'));
+}
+
+/** Changes the ToUnicode map of that font. */
+function typedCmap(pdf: OpenPdf, rewrite: (text: string) => string): void {
+  pdf.streamOf(pdf.named(pdf.find(SIMPLE)[0]!, 'ToUnicode'), rewrite);
+}
+
 /** Rules of PDF/UA-1 that ask something of fields, each with a change to a filled-in file after which it is broken. */
 const MUTATIONS: Readonly<Record<string, (pdf: OpenPdf) => unknown>> = {
   '7.2-25': (pdf) => pdf.editFirst(/\/Type \/Catalog/, '/Lang (en-GB)\n', ''),
@@ -159,6 +173,18 @@ const MUTATIONS: Readonly<Record<string, (pdf: OpenPdf) => unknown>> = {
     const added = pdf.add(`<<\n/S /Span\n/P ${form} 0 R\n/K []\n>>`);
     pdf.edit(form, '/K [', `/K [${added} 0 R `);
   },
+  '7.21.4.1-1': (pdf) => pdf.editFirst(/\/DA \(/, '/Typed', '/Helv'),
+  '7.21.4.1-2': (pdf) => pdf.editFirst(SIMPLE, '/FirstChar 14', '/FirstChar 13'),
+  '7.21.5-1': (pdf) => pdf.editFirst(SIMPLE, /\/Widths \[[\d.]+/, '/Widths [77'),
+  '7.21.6-1': cmapOut,
+  '7.21.6-2': (pdf) => pdf.editFirst(SIMPLE, '/arrowright', '/uni2192'),
+  '7.21.6-3': (pdf) => pdf.editFirst(/\/Flags 32/, '/Flags 32', '/Flags 4'),
+  '7.21.6-4': (pdf) => {
+    cmapOut(pdf);
+    pdf.editFirst(/\/Flags 32/, '/Flags 32', '/Flags 4');
+  },
+  '7.21.7-1': (pdf) => typedCmap(pdf, (text) => text.replace(/^<41> .*\n/m, '')),
+  '7.21.7-2': (pdf) => typedCmap(pdf, (text) => text.replace(/^<41> <0041>/m, '<41> <0000>')),
   '7.20-1': (pdf) => pdf.entry(/\/Subtype \/Form\n/, '/Ref << >>'),
   '7.20-2': (pdf) => pdf.stream(/\/Subtype \/Form\n/, (text) => `/P <</MCID 0>> BDC EMC ${text}`),
 };

@@ -50,6 +50,11 @@ export class OpenPdf {
     return this.editFirst(pattern, '<<', `<<\n${entry}`);
   }
 
+  /** Number of the object that an object names under a key. */
+  named(number: number, key: string): number {
+    return Number(new RegExp(`/${key} (\\d+) 0 R`).exec(this.objects.get(number)!)![1]);
+  }
+
   add(text: string): number {
     const number = this.objects.size + 1;
     this.objects.set(number, text);
@@ -58,7 +63,11 @@ export class OpenPdf {
 
   /** Rewrites a stream as plain text. */
   stream(pattern: RegExp, rewrite: (text: string) => string): this {
-    const number = this.find(pattern)[0]!;
+    return this.streamOf(this.find(pattern)[0]!, rewrite);
+  }
+
+  /** The same for the stream of a number. */
+  streamOf(number: number, rewrite: (text: string) => string): this {
     const text = this.objects.get(number)!;
     const start = text.indexOf('stream\n') + 7;
     const raw = Buffer.from(text.slice(start, text.lastIndexOf('\nendstream')), 'latin1');

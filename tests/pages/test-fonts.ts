@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
-import { type Face, FONT_FILES, type Fonts, openFonts } from '../../src/printers/pdf/fonts.ts';
+import { FONT_FILES, type FontFile, type Fonts, openFonts } from '../../src/printers/pdf/fonts.ts';
 
 const modules = new URL('../../node_modules/', import.meta.url);
 
-/** The file of a face. */
-export function readFace(face: Face): Uint8Array {
-  return readFileSync(new URL(FONT_FILES[face], modules));
+/** A font file's bytes. */
+export function readFace(file: FontFile): Uint8Array {
+  return readFileSync(new URL(FONT_FILES[file], modules));
 }
 
 /** Opens the fonts of the product, read from where npm puts them, with nothing in their caches. */

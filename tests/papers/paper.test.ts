@@ -41,6 +41,17 @@ describe('a paper', () => {
     for (const marks of [12, 20, 31, 47]) expect(paper({ length: { unit: 'marks', count: marks } }).marks).toBe(marks);
   });
 
+  it('asks for little twice, and prints no reaction twice, where a family has more to ask for', () => {
+    for (const seed of ['wagtail', 'dipper', 'siskin']) {
+      const { questions } = paper({ seed, families: ['oxidation-number'], length: { unit: 'questions', count: 8 } });
+      const asked = questions.flatMap(({ asks }) => asks);
+      const printed = questions.flatMap(({ gives }) => gives.filter((fact) => fact.startsWith('eq:')));
+      expect(new Set(printed).size).toBe(printed.length);
+      // strong oxidants are few, so four come again in eight reactions; taken as they are drawn it would be eight
+      expect(asked.length - new Set(asked).size).toBeLessThanOrEqual(5);
+    }
+  });
+
   it('fills the minutes that are asked to nine tenths or more and never goes over', () => {
     for (const minutes of [20, 35, 60]) {
       const made = paper({ length: { unit: 'minutes', count: minutes } });

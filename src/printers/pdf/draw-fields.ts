@@ -1,5 +1,7 @@
 import type PDFDocument from 'pdfkit';
 import type { Page as PdfPage, Reference, StructureElement } from 'pdfkit';
+import { embedFieldFont } from './field-font.ts';
+import type { Fonts } from './fonts.ts';
 import type { FieldItem } from './item.ts';
 import type { Mark } from './tag.ts';
 
@@ -20,12 +22,15 @@ interface Widget {
  */
 export class FormFields {
   readonly #pdf: PDFDocument;
+  readonly #fonts: Fonts;
   readonly #widgets = new Map<Mark, Widget>();
   readonly #groups = new Map<string, Reference>();
   readonly #fields: Reference[] = [];
+  #typed: Record<string, Reference> | undefined;
 
-  constructor(pdf: PDFDocument) {
+  constructor(pdf: PDFDocument, fonts: Fonts) {
     this.#pdf = pdf;
+    this.#fonts = fonts;
   }
 
   /** Puts fields on the page that is being drawn. Their order here is the order of the tab key for viewers that go by the page. */
@@ -48,7 +53,7 @@ export class FormFields {
       T: new String(field.name),
       ...(field.lines === 'several' ? { Ff: SEVERAL_LINES } : {}),
       DA: new String(appearance(field.size)),
-      AP: { N: this.#form(field, '/Tx BMC\nEMC') },
+      AP: { N: this.#form(field, '/Tx BMC\nEMC', { Font: this.#fontOfFields }) },
     });
     this.#fields.push(ref);
   }
@@ -74,10 +79,17 @@ export class FormFields {
     return ref;
   }
 
-  #form({ width, height }: FieldItem, content: string): Reference {
-    const ref = this.#pdf.ref({ Type: 'XObject', Subtype: 'Form', BBox: [0, 0, round(width), round(height)], Resources: {} });
+  #form({ width, height }: FieldItem, content: string, resources = {}): Reference {
+    const box = [0, 0, round(width), round(height)];
+    const ref = this.#pdf.ref({ Type: 'XObject', Subtype: 'Form', BBox: box, Resources: resources });
     ref.end(`${content}\n`);
     return ref;
+  }
+
+  /** Embedded when the first field asks for it. */
+  get #fontOfFields(): Record<string, Reference> {
+    this.#typed ??= { [TYPED]: embedFieldFont(this.#pdf, this.#fonts.typed()) };
+    return this.#typed;
   }
 
   /** Ties the widget of a mark to its Form element; nothing when the mark is no field's. */
@@ -99,19 +111,18 @@ export class FormFields {
   finish(): void {
     if (this.#fields.length === 0) return;
     for (const group of this.#groups.values()) group.end();
-    const helvetica = this.#pdf.ref({ Type: 'Font', Subtype: 'Type1', BaseFont: 'Helvetica', Encoding: 'WinAnsiEncoding' });
-    helvetica.end();
-    const form = this.#pdf.ref({ Fields: this.#fields, DR: { Font: { Helv: helvetica } }, DA: new String(appearance(11)) });
+    const form = this.#pdf.ref({ Fields: this.#fields, DR: { Font: this.#fontOfFields } });
     form.end();
     this.#pdf._root.data.AcroForm = form;
   }
 }
 
-/**
- * How typed text looks. Every viewer has the font by this name; it shows nothing of the file as it is handed out, whose fields are empty.
- */
+/** Name of the face of typed text among the resources of the form. */
+const TYPED = 'Typed';
+
+/** How typed text looks: the text face of the page, black. */
 function appearance(size: number): string {
-  return `/Helv ${round(size)} Tf 0 g`;
+  return `/${TYPED} ${round(size)} Tf 0 g`;
 }
 
 /** A ring that fills its box, with Bézier quarters. */

@@ -26,7 +26,7 @@ export interface Sheet {
  */
 export function draw(laid: Laid, fonts: Fonts): Uint8Array {
   const pdf = openDocument(laid);
-  const sheet: Sheet = { pdf, fonts, faces: registerFaces(pdf, fonts), contents: new Map(), form: new FormFields(pdf) };
+  const sheet: Sheet = { pdf, fonts, faces: registerFaces(pdf, fonts), contents: new Map(), form: new FormFields(pdf, fonts) };
   const order = fieldOrder(laid.root);
   for (const page of laid.pages) drawPage(sheet, page, order);
   buildStructure(sheet, laid);

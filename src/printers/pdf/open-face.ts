@@ -6,7 +6,8 @@ import { missingGlyph } from './missing-glyph.ts';
 import { kerningOf, type PreparedFace, programOf } from './prepared-face.ts';
 import { readAdvances } from './sfnt.ts';
 
-interface Source {
+/** A font file, opened. */
+export interface Source {
   readonly font: Font;
   readonly bytes: Uint8Array;
   readonly advance: (glyph: number) => number;
@@ -47,10 +48,7 @@ export class OpenFace {
   }
 
   get source(): Source {
-    if (!this.#source) {
-      const bytes = this.#read();
-      this.#source = { font: create(bytes), bytes, advance: readAdvances(bytes) };
-    }
+    this.#source ??= openSource(this.#read());
     return this.#source;
   }
 
@@ -110,6 +108,11 @@ export class OpenFace {
   #missing(codePoint: number): never {
     throw missingGlyph(codePoint, this.#face);
   }
+}
+
+/** Opens a font file. */
+export function openSource(bytes: Uint8Array): Source {
+  return { font: create(bytes), bytes, advance: readAdvances(bytes) };
 }
 
 const MOST_PROGRAMS = 20;

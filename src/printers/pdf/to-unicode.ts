@@ -2,14 +2,27 @@ import type { Coded } from './font-program.ts';
 
 /** The character each code is read as. The long arrow is how we draw an arrow; it is read as the ordinary one. */
 export function toUnicode(coded: readonly Coded[]): string {
-  const hex = (value: number): string => value.toString(16).padStart(4, '0');
-  const lines = coded.map(({ codePoint }, i) => `<${hex(i + 1)}> <${Buffer.from(utf16(codePoint)).toString('hex')}>`);
+  return cmapOf(
+    coded.map(({ codePoint }, i) => ({ code: i + 1, codePoint })),
+    4,
+  );
+}
+
+/** The same for a simple font, whose codes are of one byte. */
+export function simpleToUnicode(coded: readonly { readonly code: number; readonly codePoint: number }[]): string {
+  return cmapOf(coded, 2);
+}
+
+/** @param digits of a code, hexadecimal */
+function cmapOf(coded: readonly { readonly code: number; readonly codePoint: number }[], digits: number): string {
+  const hex = (value: number): string => value.toString(16).padStart(digits, '0');
+  const lines = coded.map(({ code, codePoint }) => `<${hex(code)}> <${Buffer.from(utf16(codePoint)).toString('hex')}>`);
   const sections: string[] = [];
   for (let i = 0; i < lines.length; i += 100) {
     const section = lines.slice(i, i + 100);
     sections.push(`${section.length} beginbfchar\n${section.join('\n')}\nendbfchar`);
   }
-  return CMAP.replace('MAPPINGS', sections.join('\n'));
+  return CMAP.replace('RANGE', `<${hex(0)}> <${'f'.repeat(digits)}>`).replace('MAPPINGS', sections.join('\n'));
 }
 
 function utf16(codePoint: number): number[] {
@@ -26,7 +39,7 @@ begincmap
 /CMapName /Adobe-Identity-UCS def
 /CMapType 2 def
 1 begincodespacerange
-<0000> <ffff>
+RANGE
 endcodespacerange
 MAPPINGS
 endcmap

@@ -145,12 +145,14 @@ function anionOf(metal: string, name: string): string {
   return `${metal === 'Ni' ? 'nickel' : stem}ate`;
 }
 
-/** True when a name of the species stands in the text, and not as the beginning of another name (`tin` in `tin(II) ions`). */
+/** True when a name of the species stands in the text, and not as a part of another (`tin` in `tin(II) ions`, `hydrogen` in its peroxide). */
 export function isNamedIn(key: string, text: string): boolean {
   return namesOf(key).some((name) => {
+    const longer = Object.values(NAMES).flatMap((names) => names.filter((other) => other !== name && other.includes(name)));
+    const rest = longer.reduce((left, other) => left.replaceAll(other, ''), text);
     const plain = name.replaceAll(/[()]/g, '\\$&');
     const ion = speciesOf(key).charge === 0 ? '(?!\\(|[a-z]| ions?\\b)' : '(?:\\b|(?<=\\))) ions?\\b';
-    return new RegExp(`(?<![a-z])${plain}${ion}`, 'i').test(text);
+    return new RegExp(`(?<![a-z])${plain}${ion}`, 'i').test(rest);
   });
 }
 

@@ -1,6 +1,6 @@
 import { shown, worked } from '../engine/chain.ts';
 import { difference, marksIn } from '../engine/marks.ts';
-import type { ReadScheme } from '../reading/scheme.ts';
+import type { ReadRow, ReadScheme } from '../reading/scheme.ts';
 import type { ReadPart } from '../reading/sheet.ts';
 import { everyToken } from '../reading/tokens.ts';
 import { type Audited, at } from './place.ts';
@@ -35,7 +35,25 @@ function auditPart(audited: Audited, part: ReadPart, block: ReadScheme): void {
       ...(isRight || isKnown ? [] : [`${told} is the answer of no misconception known`]),
     ]);
   }
-  ledger.noteAll(place, 'set of options', setProblems(part, asked.vocabulary));
+  ledger.noteAll(place, 'set of options', [
+    ...setProblems(part, asked.vocabulary),
+    ...tellingProblems(part, block, key, audited),
+  ]);
+}
+
+/** What the scheme tells a marker to look out for is what can be chosen: each wrong option under its letter, and nothing else. */
+function tellingProblems({ options }: ReadPart, { rows }: ReadScheme, key: string | undefined, { asked }: Audited): string[] {
+  const letterOf = ({ wroteText }: ReadRow): string => /^([A-H])\s/.exec(wroteText)?.[1] ?? 'none';
+  const untold = options.filter(({ letter }) => letter !== key && !rows.some((row) => letterOf(row) === letter));
+  return [
+    ...untold.map(({ letter }) => `option ${letter} is wrong, and the scheme does not say why`),
+    ...rows.flatMap((row) => {
+      const chosen = options.find(({ letter }) => letter === letterOf(row));
+      if (!chosen || chosen.letter === key) return [`"${row.wroteText}" is no wrong option`];
+      const unlike = difference(marksIn(chosen.content, asked.vocabulary), marksIn(row.wrote, asked.vocabulary));
+      return unlike === undefined ? [] : [`"${row.wroteText}" is not what option ${chosen.letter} says: ${unlike}`];
+    }),
+  ];
 }
 
 function setProblems({ options }: ReadPart, vocabulary: Parameters<typeof marksIn>[1]): string[] {

@@ -10,11 +10,11 @@ export const earnable = ({ blocks, support }: ReadMarkScheme, question: number, 
 
 /** Marks of parts, questions and paper, minutes, and that both documents are about the same questions. */
 export function auditTotals(ledger: Ledger, place: Place, sheet: ReadSheet, scheme: ReadMarkScheme): void {
-  const is = (what: string, found: string | undefined, expected: string) =>
+  const is = (what: string, found: string | undefined, expected: string | undefined) =>
     ledger.note(
       place,
       'totals and time',
-      found === expected ? 'holds' : { problem: `${what}: expected ${expected}, found ${found ?? 'nothing'}` },
+      found === expected ? 'holds' : { problem: `${what}: expected ${expected ?? 'nothing'}, found ${found ?? 'nothing'}` },
     );
   const marksIn = (facts: readonly string[]) => facts.find((fact) => /^\d+ marks?$/.test(fact));
   const timeIn = (facts: readonly string[]) => facts.find((fact) => /minutes/.test(fact));
@@ -31,7 +31,7 @@ export function auditTotals(ledger: Ledger, place: Place, sheet: ReadSheet, sche
   is('time in the scheme', timeIn(scheme.facts), timeFor(points.length));
   is('strip', scheme.strip.get('Marks'), String(points.length));
   const left = points.filter(({ given }) => !given.includes('completion')).length;
-  is('completion copy', scheme.strip.get('Completion copy'), String(left));
+  is('completion copy', scheme.strip.get('Completion copy'), left < points.length ? String(left) : undefined);
   is('time in the strip', scheme.strip.get('Time'), timeFor(points.length));
   for (const question of sheet.questions) questionTotals(question, scheme, is);
   for (const { label, marks, points: own } of scheme.blocks) is(`scheme ${label}`, String(marks), String(own.length));
@@ -43,7 +43,7 @@ export function auditTotals(ledger: Ledger, place: Place, sheet: ReadSheet, sche
 function questionTotals(
   { number, marks, parts, code }: ReadSheet['questions'][number],
   scheme: ReadMarkScheme,
-  is: (what: string, found: string | undefined, expected: string) => void,
+  is: (what: string, found: string | undefined, expected: string | undefined) => void,
 ): void {
   is(`question ${number}`, String(marks), String(parts.reduce((sum, part) => sum + part.marks, 0)));
   is(`code of question ${number}`, scheme.codes.get(number)?.code, code);

@@ -4,7 +4,6 @@ import { joined } from '../../../document/inlines.ts';
 import { breakLines } from '../break-lines.ts';
 import { inlinePieces } from '../inline-pieces.ts';
 import { box, type TextItem } from '../item.ts';
-import { textWidth } from '../piece.ts';
 import { inner, label, type Room, setText, smallPen } from '../room.ts';
 import { strutAscent } from '../set-lines.ts';
 import { KEEP, keepTogether, type Slab, withAbove, withItems } from '../slab.ts';
@@ -63,7 +62,7 @@ function layPoints(points: readonly SchemePoint[], room: Room): Slab[] {
 
 /**
  * A square to tick, what earns the mark, and small below it what else is right, what is not, and what makes no difference; at the
- * right end of the line, small, on which copies it is printed already.
+ * right end of the line a letter for each copy on which it is printed already.
  */
 function layPoint(point: SchemePoint, room: Room): Slab[] {
   const { pen } = room;
@@ -71,12 +70,8 @@ function layPoint(point: SchemePoint, room: Room): Slab[] {
   const dx = side + pen.size * 0.7;
   const square = box(room.x, strutAscent(pen) - side + pen.size * 0.06, side, side, 0.7, 0.3);
   const text = inner(room, { dx });
-  const told = point.given ? `printed ${onCopies(point.given)}` : '';
-  const width = textWidth(pen.fonts, pen.face, pen.measures.size.small, told);
-  const beside = told !== '' && width < room.width * 0.4;
-  const first = beside ? inner(text, { width: text.width - width - pen.size }) : text;
-  const words = setText(point.earns, first, 'P');
-  const marker = beside ? [givenMarker(told, room)] : [];
+  const words = setText(point.earns, inner(text, { width: text.width - pen.size * 1.5 }), 'P');
+  const marker = (point.given ?? []).map((copy, i) => givenMarker(copy, i, room));
   const earns = words.map((line, i) => (i === 0 ? { ...line, items: [square, ...line.items, ...marker] } : line));
   const small = inner(text, { pen: { size: pen.measures.size.small } });
   const notes = [
@@ -84,16 +79,15 @@ function layPoint(point: SchemePoint, room: Room): Slab[] {
     note('carries on', point.carries ? [[]] : []),
     note('not right', point.not),
     note('no difference', point.ignore),
-    note('already printed', told !== '' && !beside ? [[{ kind: 'text', text: onCopies(point.given ?? []) }]] : []),
   ];
   return withAbove([...earns, ...layNotes(notes.flat(), small)], pen.size * 0.3);
 }
 
-const onCopies = (copies: readonly string[]): string => `on the ${copies.join(' and ')} copy`;
-
-function givenMarker(words: string, room: Room): TextItem {
-  const place = { x: room.x + room.width, y: strutAscent(room.pen), align: 'end' as const };
-  return label(smallPen(room.pen), words, { ...place, mark: addMark(addTag(room.tag, 'P')) });
+/** The first letter of a copy, such as c for completion, at the right end of a point that is printed there; read aloud in full. */
+function givenMarker(copy: string, place: number, room: Room): TextItem {
+  const x = room.x + room.width - place * room.pen.size;
+  const mark = addMark(addTag(room.tag, 'P'), `printed on the ${copy} copy`);
+  return label(smallPen(room.pen, 'strong'), copy[0]!, { x, y: strutAscent(room.pen), align: 'end', mark });
 }
 
 /** Lead words in a stronger cut, then the entries; nothing when there are none. */
