@@ -15,8 +15,8 @@ if (!esbuild) {
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = join(root, '.build');
 
-// what only we ourselves run: `build.mjs bench`, `build.mjs audit`, `build.mjs pictures`
-const extras = { bench: 'tests/bench/bench.ts', audit: 'tests/audit/run.ts', pictures: 'tests/pages/pictures.ts' };
+// what only we ourselves run: `build.mjs bench`, `build.mjs audit` and so on
+const extras = { bench: 'tests/bench/bench.ts', audit: 'tests/audit/run.ts', pictures: 'tests/pages/pictures.ts', others: 'tests/pages/others/run.ts' };
 const extra = Object.fromEntries(Object.entries(extras).filter(([name]) => process.argv.includes(name)));
 
 // esbuild has told what is wrong by then; its own stack would only hide that
@@ -48,7 +48,7 @@ const { outputFiles } = await esbuild
   .catch(() => process.exit(1));
 
 mkdirSync(folder, { recursive: true });
-const isEntry = ({ path }) => /(main|bench|audit|pictures|prepare)\.js$/.test(path);
+const isEntry = ({ path }) => /(main|bench|audit|pictures|others|prepare)\.js$/.test(path);
 let changed = false;
 for (const file of outputFiles.sort((one, other) => isEntry(one) - isEntry(other))) {
   const same = existsSync(file.path) && readFileSync(file.path).equals(Buffer.from(file.contents));

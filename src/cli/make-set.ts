@@ -51,7 +51,7 @@ export function makeSet(request: SheetRequest, look: Look, own: Own, desk: Desk)
     const paper = makePaper(request, tables, wording, desk.version, {
       progress: (done) =>
         unit === 'questions' ? progress.at('Making questions', done, count) : progress.at('Making questions', done),
-      measure: (sheet) => measureOrders(sheet, look.page.paper, readFonts(desk.root)),
+      measure: (sheet) => measureOrders(sheet, { paper: look.page.paper, sides: look.page.sides }, readFonts(desk.root)),
     });
     return { paper, files: print(paper, look, tables, wording, desk, progress) };
   });

@@ -19,6 +19,7 @@ const PRINTS: Record<Print, string> = { standard: '', clear: '12 pt and more', l
 export const PRINT_ORDER: readonly Print[] = ['standard', 'clear', 'large', '24', '36'];
 export const TINTS: Record<Tint, string> = { none: '', cream: '', blue: '' };
 export const PAGES: Record<Settings['paper'], string> = { a4: '', letter: '' };
+export const SIDES: Record<Settings['sides'], string> = { both: '', one: '' };
 const MEDIA: Record<Medium, string> = { acid: '', neutral: '', alkali: '', 'strong-alkali': '' };
 const CONDITIONS: Record<Condition, string> = {
   warm: '',
@@ -70,6 +71,7 @@ export const OPTIONS = {
   key: flag({ group: where, help: 'also a compact answer key, several copies to cut apart' }),
   feedback: flag({ group: where, help: 'also feedback notes to hand back, one for each misconception' }),
   print: oneOf({ group: where, help: 'size of print' }, PRINTS, PRINT_ORDER),
+  sides: oneOf({ group: where, help: 'sides of the paper that are printed, for the margin with the holes' }, SIDES),
   tint: oneOf({ group: where, help: 'background of the page' }, TINTS),
   fillable: flag({ group: where, help: 'question sheet with fields to type into, for work handed in as a file' }),
   aloud: flag({ group: what, help: 'print instead what a reader aloud would say, in its order' }),

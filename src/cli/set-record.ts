@@ -5,7 +5,7 @@ import { readRecord } from '../papers/read-record.ts';
 import type { PaperRecord } from '../papers/record.ts';
 import { DEFAULT_SETTINGS, type Settings } from '../printers/pdf/settings.ts';
 import { EXTRA_NAMES, type Extra } from './extra-names.ts';
-import { PAGES, PRINT_ORDER, TINTS } from './options.ts';
+import { PAGES, PRINT_ORDER, SIDES, TINTS } from './options.ts';
 import { systemFault } from './system-fault.ts';
 
 /** What `record.json` holds: the paper's record, and how its pages were set. */
@@ -42,7 +42,7 @@ export function readSetRecord(path: string): SetRecord {
 
 /** @throws Fault for a setting that pages cannot be made with */
 function checkPage(settings: Settings, file: string): void {
-  const words = { paper: Object.keys(PAGES), print: PRINT_ORDER, sides: ['one', 'both'], tint: Object.keys(TINTS) };
+  const words = { paper: Object.keys(PAGES), print: PRINT_ORDER, sides: Object.keys(SIDES), tint: Object.keys(TINTS) };
   for (const [name, known] of Object.entries(words)) {
     const found: unknown = settings[name as keyof typeof words] ?? known[0];
     if (!known.some((word) => word === found))

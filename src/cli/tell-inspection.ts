@@ -13,8 +13,17 @@ export function tellInspection({ title, language, pages, fonts, smallest, tags, 
     `tags:       ${Object.entries(tags)
       .map(([tag, count]) => `${tag} ${count}`)
       .join(', ')}`,
+    `white:      ${emptyFeet(pages)}`,
     `bookmarks:  ${bookmarks.length}`,
     faults.length === 0 ? 'nothing wrong' : `wrong:      ${faults.length}`,
     ...faults.map(({ code, page, message }) => `  ${page === undefined ? 'file' : `page ${page}`}: ${code}: ${message}`),
   ].join('\n');
+}
+
+/** Pages, but the last, of which a quarter or more is white at the foot. */
+function emptyFeet(pages: Inspection['pages']): string {
+  const empty = pages.slice(0, -1).filter(({ white }) => white >= 0.25);
+  return empty.length === 0
+    ? 'no page but the last ends early'
+    : empty.map(({ number, white }) => `page ${number} ${Math.round(white * 100)} %`).join(', ');
 }

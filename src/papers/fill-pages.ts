@@ -37,7 +37,7 @@ export function fillPages(questions: readonly Question[], cost: (order: readonly
   return at(best.order);
 }
 
-/** A page that is a fifth white costs a quarter of one; what gains less than that is not worth another order. */
+/** A page that is an eighth white costs a third of one; what gains less than a quarter is not worth another order. */
 const LEAST_GAIN = 0.25;
 
 /** The order with two places exchanged, and with one question moved elsewhere. */

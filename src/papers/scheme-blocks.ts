@@ -36,7 +36,10 @@ function answersOf(question: Question, part: Part, values: Values, words: Words)
     const step = question.steps.find((each) => each.id === id)!;
     const value = values.get(id)!;
     const letter = part.options?.findIndex(({ slip }) => slip === undefined);
-    const shown = [...(letter === undefined ? [] : [text(`${optionLetter(letter)}  `)]), ...showValue(value, step.printed, id)];
+    const shown = [
+      ...(letter === undefined ? [] : [text(`${optionLetter(letter)}\u00a0\u00a0`)]),
+      ...showValue(value, step.printed, id),
+    ];
     if (value.kind !== 'number' || step.printed === 'exact' || part.options) return shown;
     const { least, most } = acceptedRange(question, id);
     if (least.equals(most)) return shown;
@@ -107,7 +110,7 @@ function seenIn(question: Question, part: Part, { row, option }: PrintedRow, wor
   const line = {
     slips: [row.slip, ...row.aliases],
     wrote: [
-      ...(option === undefined ? [] : [text(`${optionLetter(option)}  `)]),
+      ...(option === undefined ? [] : [text(`${optionLetter(option)}\u00a0\u00a0`)]),
       ...joined(
         seen.map(({ content }) => content),
         '; ',

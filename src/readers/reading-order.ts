@@ -27,7 +27,7 @@ export function readingOrder(reading: Reading): string[] {
     else {
       for (const kid of element.kids) {
         if (isElement(kid)) visit(kid);
-        else line += texts.get(key(kid)) ?? '';
+        else line += texts.get(contentKey(kid)) ?? '';
       }
     }
     if (element.standard === 'Lbl') line += ' ';
@@ -52,12 +52,12 @@ function joinsLabel({ standard, parent }: Element): boolean {
   return standard === 'LBody' || (parent?.standard === 'LBody' && standard === 'P');
 }
 
-function key({ page, mcid }: ContentRef): string {
+export function contentKey({ page, mcid }: ContentRef): string {
   return `${page} ${mcid}`;
 }
 
 /** Text of every marked-content sequence. */
-function contentTexts(reading: Reading): Map<string, string> {
+export function contentTexts(reading: Reading): Map<string, string> {
   const texts = new Map<string, string>();
   const told = new Set<string>();
   for (const page of reading.pages) {
@@ -65,7 +65,7 @@ function contentTexts(reading: Reading): Map<string, string> {
     for (const run of pieces) {
       const marking = run.markings.find(({ mcid }) => mcid !== undefined);
       if (marking?.mcid === undefined) continue;
-      const id = key({ page: page.number, mcid: marking.mcid });
+      const id = contentKey({ page: page.number, mcid: marking.mcid });
       if (told.has(id)) continue;
       if (marking.actual !== undefined) told.add(id);
       texts.set(id, marking.actual ?? (texts.get(id) ?? '') + run.text);

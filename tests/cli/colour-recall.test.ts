@@ -78,11 +78,11 @@ describe('a list of candidates without recall of colours', () => {
 
   it('is set as wide and tinted as it is asked to be', async () => {
     const out = emptyFolder();
-    await browse(out, '--print', 'large', '--tint', 'cream');
+    await browse(out, '--print', 'large', '--tint', 'cream', '--sides', 'one');
     const { smallest, faults } = inspect(readFileSync(join(out, 'list', 'candidates.pdf')));
     expect(smallest!.size).toBeGreaterThanOrEqual(16);
     expect(faults).toEqual([]);
-    expect(readRecordedPage(join(out, 'list'))).toMatchObject({ print: 'large', tint: 'cream' });
+    expect(readRecordedPage(join(out, 'list'))).toMatchObject({ print: 'large', tint: 'cream', sides: 'one' });
   });
 });
 

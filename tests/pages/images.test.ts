@@ -13,7 +13,8 @@ import { rasterise, readPng } from './rasterise.ts';
 import { FONTS } from './test-fonts.ts';
 
 /**
- * Pages as they looked when they were last found good. After a change that is meant, renew them and look at them:
+ * Pages as they looked when they were last found good. The rasterisers, pdfjs-dist and @napi-rs/canvas, are pinned to one version in
+ * package.json, and every font comes from the file, so that another machine draws the same. After a change that is meant, renew them and look at them:
  * `COUPLET_RENEW=1 npx vitest run --config tests/vitest.config.ts tests/pages/images.test.ts`
  */
 const RENEW = process.env.COUPLET_RENEW !== undefined;

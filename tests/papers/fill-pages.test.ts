@@ -75,7 +75,9 @@ describe('filling pages', () => {
 
 describe('a sheet whose order was measured', () => {
   const white = (seed: string, measured: boolean) => {
-    const aids = measured ? { measure: (sheet: Parameters<typeof measureOrders>[0]) => measureOrders(sheet, 'a4', fonts) } : {};
+    const aids = measured
+      ? { measure: (sheet: Parameters<typeof measureOrders>[0]) => measureOrders(sheet, DEFAULT_SETTINGS, fonts) }
+      : {};
     const paper = makePaper(request(seed, 8), tables, wording, 'fill', aids);
     const { pages } = layout(questionSheet(paper, wording), DEFAULT_SETTINGS, fonts);
     const feet = pages.slice(0, -1).map(({ items, frame }) => {

@@ -78,11 +78,26 @@ describe('the turn of a page on a sheet', () => {
   // heights in hundredths of a page: a stem with its first part, then parts that cost 16 to be parted from
   const question = (...parts: number[]) => parts.map((height, at) => slab(height, [], { after: at < parts.length - 1 ? 16 : 0 }));
   const sheet = [...question(67, 26, 28, 13), ...question(47, 24, 26), ...question(50, 20)];
-  const counts = (early: number) => paginate(sheet, 100, early).map(({ length }) => length);
+  const counts = (early: number, isDuplex = false) =>
+    paginate(sheet, { height: 100, early, isDuplex }).map(({ length }) => length);
 
   it('leaves no first part alone on a page a third white where the next part fits', () => {
     expect(counts(0)).toEqual([1, 3, 3, 2]);
     expect(counts(70)).toEqual([2, 3, 3, 1]);
+  });
+
+  it('is inside a question rather from an even to an odd page, which are seen at once, than over the leaf', () => {
+    const ends = [...question(40), ...question(45, 50)];
+    const pages = (isDuplex: boolean, ...before: number[]) =>
+      paginate([...question(...before), ...ends], { height: 100, early: 0, isDuplex }).map(({ length }) => length);
+    expect([pages(false), pages(false, 100)]).toEqual([
+      [2, 1],
+      [1, 2, 1],
+    ]);
+    expect([pages(true), pages(true, 100)]).toEqual([
+      [1, 2],
+      [1, 2, 1],
+    ]);
   });
 });
 

@@ -3,8 +3,10 @@ import type { Document } from '../../src/document/document.ts';
 import type { TextItem } from '../../src/printers/pdf/item.ts';
 import { layout } from '../../src/printers/pdf/layout.ts';
 import type { Laid, Page } from '../../src/printers/pdf/page.ts';
+import { printPdf } from '../../src/printers/pdf/print-pdf.ts';
 import { DEFAULT_SETTINGS, measure, SAFE, type Settings } from '../../src/printers/pdf/settings.ts';
 import { isTag, type Mark, type Tag } from '../../src/printers/pdf/tag.ts';
+import { inspect } from '../../src/readers/inspect.ts';
 import { SCHEME, SHEET } from '../pages/fixture.ts';
 import { say } from '../pages/say.ts';
 import { FONTS } from '../pages/test-fonts.ts';
@@ -112,6 +114,14 @@ describe('the turn of a page', () => {
     for (const part of parts) expect(pagesOf(part, pages)).toHaveLength(1);
   });
 
+  it.each(['a4', 'letter'] as const)(
+    'keeps a task with its marks at 36 pt on %s, where no page may hold the room to answer',
+    (paper) => {
+      const torn = inspect(printPdf(SHEET, { ...DEFAULT_SETTINGS, paper, print: '36' }, FONTS)).faults;
+      expect(torn).toEqual([]);
+    },
+  );
+
   it('keeps the stem and the data of a question with its first part', () => {
     const { root, pages } = lay(SHEET, DEFAULT_SETTINGS);
     for (const question of tagsIn(root).filter((tag) => tag.type === 'Sect')) {
@@ -123,11 +133,17 @@ describe('the turn of a page', () => {
     }
   });
 
-  it('leaves the marks of all pages together equal to those of the sheet', () => {
-    const { pages } = lay(SHEET, DEFAULT_SETTINGS);
-    const totals = pages.map((page) => texts(page).find((item) => !item.mark && item.text.startsWith('/ '))?.text ?? '/ 0');
-    expect(totals.reduce((sum, text) => sum + Number(text.slice(2)), 0)).toBe(21);
-  });
+  it.each(CASES)(
+    'adds up the cells of each page in its foot, and all to the marks of the sheet, in print $print on $paper',
+    (settings) => {
+      const { pages } = lay(SHEET, settings);
+      const score = (items: readonly TextItem[]) =>
+        items.reduce((sum, { text }) => sum + Number(/^\/ (\d+)$/.exec(text)?.[1] ?? 0), 0);
+      const feet = pages.map((page) => score(texts(page).filter(({ mark }) => !mark)));
+      expect(feet).toEqual(pages.map((page) => score(texts(page).filter(({ mark }) => mark))));
+      expect(feet.reduce((sum, marks) => sum + marks, 0)).toBe(21);
+    },
+  );
 
   it('changes the punched side on even pages of two-sided sheets only', () => {
     const lefts = (sides: 'one' | 'both') =>

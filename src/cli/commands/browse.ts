@@ -28,6 +28,7 @@ export const browse = command({
     'table',
     'wording',
     'print',
+    'sides',
     'tint',
     'page',
     'name',

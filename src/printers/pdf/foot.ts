@@ -1,13 +1,12 @@
 import type { Document } from '../../document/document.ts';
-import { breakLines } from './break-lines.ts';
+import { factLines } from './fact-lines.ts';
 import type { Fonts } from './fonts.ts';
 import { box, INK, type Item, type TextItem } from './item.ts';
 import { type Pen, textWidth } from './piece.ts';
 import { label, smallPen } from './room.ts';
 import { setLines } from './set-lines.ts';
-import { cellWidth, FOOT_LEADING, LARGE, type Measures, SAFE } from './settings.ts';
+import { cellWidth, FEW_LINES, FOOT_LEADING, LARGE, type Measures, SAFE } from './settings.ts';
 import type { Slab } from './slab.ts';
-import { textPieces } from './text-pieces.ts';
 
 /** What a foot tells. */
 interface FootFacts {
@@ -42,11 +41,11 @@ function smallFoot(codes: readonly string[], total: number | undefined, { number
   return [...items, ...(total === undefined ? [] : pageTotal(total, pen, y))];
 }
 
-/** Several lines of running text, the total at the right of the last. */
+/** Running text over as many lines as it takes, the total at the right of the last. */
 function largeFoot(codes: readonly string[], total: number | undefined, facts: FootFacts): Item[] {
   const { pen } = facts;
   const { measures } = pen;
-  const slabs = footLines(codes, total !== undefined, facts);
+  const slabs = fittingLines(codes, total !== undefined, facts);
   let y = measures.margin.bottom - SAFE - heightOf(slabs);
   const lines: Item[] = [];
   for (const part of slabs) {
@@ -56,18 +55,27 @@ function largeFoot(codes: readonly string[], total: number | undefined, facts: F
   return [...lines, ...(total === undefined ? [] : pageTotal(total, pen, measures.margin.bottom - SAFE - pen.size * 0.6))];
 }
 
+/** As many codes as there is room for; the first to go is that of a question which began on an earlier page, where it stands. */
+function fittingLines(codes: readonly string[], withTotal: boolean, facts: FootFacts): Slab[] {
+  const { measures, size } = facts.pen;
+  const room = measures.margin.bottom - SAFE - size * 0.2;
+  const from = codes.findIndex((_, i) => heightOf(footLines(codes.slice(i), withTotal, facts)) <= room);
+  return footLines(from < 0 ? [] : codes.slice(from), withTotal, facts);
+}
+
 function footLines(codes: readonly string[], withTotal: boolean, { number, count, document, pen }: FootFacts): Slab[] {
   const { measures } = pen;
   const small = smallPen(pen);
-  const text = [document.foot, `page\u00a0${number}\u00a0of\u00a0${count}`, ...codes].join(' · ');
+  const facts = [...numberWords(number, count, document, pen), ...codes];
   const taken = withTotal ? cellWidth(measures) + textWidth(pen.fonts, 'regular', small.size, 'this page') + pen.size * 1.5 : 0;
   const width = measures.frame - taken;
-  return setLines(
-    breakLines(textPieces(text, small), width),
-    small,
-    { x: 0, width, leading: FOOT_LEADING },
-    { type: 'P', kids: [] },
-  );
+  return setLines(factLines(facts, small, width), small, { x: 0, width, leading: FOOT_LEADING }, { type: 'P', kids: [] });
+}
+
+/** `9 of 20` alone where a page holds a few lines; else the title and the word "page" as well. */
+function numberWords(number: number, count: number, document: Document, pen: Pen): string[] {
+  const words = `${number} of ${count}`;
+  return pen.size > FEW_LINES ? [words] : [document.foot, `page ${words}`];
 }
 
 function heightOf(slabs: readonly Slab[]): number {
@@ -76,15 +84,18 @@ function heightOf(slabs: readonly Slab[]): number {
 
 /** Codes that the foot of a page of large print has room for. */
 const CODES = ['MMMMMMMM', 'MMMMMMMM', 'MMMMMMMM'];
+const FEW_CODES = ['MMMMMMMM'];
 
 /** The same measures with a bottom margin that holds the foot: in large print it is several lines of running text. */
 export function withFootRoom(measures: Measures, document: Document, fonts: Fonts): Measures {
   const pen: Pen = { fonts, measures, face: 'regular', size: measures.size.text, ink: 0 };
   if (pen.size <= LARGE) return measures;
   const sheet = document.kind === 'sheet';
-  const codes = document.blocks.some(({ kind }) => kind === 'question') ? CODES : [];
+  const codes = document.blocks.some(({ kind }) => kind === 'question') ? (pen.size > FEW_LINES ? FEW_CODES : CODES) : [];
   const slabs = footLines(codes, sheet, { number: 88, count: 88, document, pen });
-  return { ...measures, margin: { ...measures.margin, bottom: SAFE + heightOf(slabs) + pen.size * 0.8 } };
+  const gap = pen.size * (pen.size > FEW_LINES ? 0.6 : 0.8);
+  const height = Math.max(heightOf(slabs), sheet ? pen.size * 1.75 : 0);
+  return { ...measures, margin: { ...measures.margin, bottom: SAFE + height + gap } };
 }
 
 function withoutMark({ mark: _mark, ...item }: TextItem): TextItem {

@@ -5,7 +5,7 @@ import type { Fonts } from './fonts.ts';
 import { drawFoot, withFootRoom } from './foot.ts';
 import { type FieldItem, INK, type Ink, type Item, shift } from './item.ts';
 import type { Laid, Page } from './page.ts';
-import { paginate } from './paginate.ts';
+import { paginate, type Turning } from './paginate.ts';
 import type { Pen } from './piece.ts';
 import type { Room } from './room.ts';
 import { type Measures, measure, type Settings, TINTS } from './settings.ts';
@@ -21,7 +21,7 @@ export function layout(document: Document, settings: Settings, fonts: Fonts): La
   const { pen, tag: root } = room;
   const slabs = layBlocks(document.blocks, room);
   settleHeadings(root);
-  const pages = paginate(slabs, pageHeight(room), earlyCost(room));
+  const pages = paginate(slabs, turningIn(room));
   const tint = settings.tint && settings.tint !== 'none' ? { tint: TINTS[settings.tint] } : {};
   return {
     title: document.title,
@@ -42,13 +42,16 @@ export function frameRoom(document: Document, settings: Settings, fonts: Fonts):
   return { pen, x: 0, width, tag: { type: 'Document', kids: [] }, sheet, lay: layBlocks, ...fields };
 }
 
-/** Height between the top and the bottom margin. */
-export function pageHeight({ pen: { measures } }: Room): number {
-  return measures.height - measures.margin.top - measures.margin.bottom;
+/** How the pages of a document are turned. */
+export function turningIn({ pen: { measures }, sheet }: Room): Turning {
+  return {
+    height: measures.height - measures.margin.top - measures.margin.bottom,
+    early: sheet ? EARLY : 0,
+    isDuplex: measures.sides === 'both',
+  };
 }
 
 /** On a sheet a page should not end early: room to write in fills it. A scheme may, so that a part stays in one place. */
-export const earlyCost = ({ sheet }: Room): number => (sheet ? EARLY : 0);
 const EARLY = 70;
 
 interface PageFacts {

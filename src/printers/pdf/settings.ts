@@ -54,10 +54,15 @@ export interface Measures {
   readonly hairline: number;
   /** distance of ruled lines to write on */
   readonly ruled: number;
+  /** how much taller than in ordinary print boxes for working are */
+  readonly roomy: number;
 }
 
 /** Text above this size is large print, with a foot of several lines and simpler arrangements. */
 export const LARGE = 12;
+
+/** Text above this size has pages that hold a few lines: nothing is printed on them that can be left out. */
+export const FEW_LINES = 20;
 
 /** Text above this size leaves no room for a column of marking cells; they stand below their parts. */
 const HUGE = 28;
@@ -93,7 +98,14 @@ export function measure(settings: Settings): Measures {
     margin,
     sides: settings.sides,
     frame: width - margin.punched - margin.open,
-    size: { text, small: at(0.84), tiny: at(0.58), title: at(1.85), heading: at(1.15), number: at(text > HUGE ? 1.2 : 1.5) },
+    size: {
+      text,
+      small: at(0.84),
+      tiny: at(0.58),
+      title: at(text > HUGE ? 1.4 : 1.85),
+      heading: at(1.15),
+      number: at(text > HUGE ? 1.2 : 1.5),
+    },
     floor,
     leading,
     hang: round(text * (text > HUGE ? 1.4 : 2.1)),
@@ -101,7 +113,13 @@ export function measure(settings: Settings): Measures {
     step: round((text * leading) / 2),
     hairline: 0.5,
     ruled: Math.max(8.5 * MM, round(text * 1.9)),
+    roomy: Math.max(1, text / 14),
   };
+}
+
+/** The same measures with less room to write in, so that a part of large print stays on one page. */
+export function tighter(measures: Measures, share: number): Measures {
+  return { ...measures, ruled: Math.max(8.5 * MM, round(measures.ruled * share)), roomy: Math.max(1, measures.roomy * share) };
 }
 
 /** Width of a marking cell. */

@@ -3,7 +3,7 @@ import { axesFigure, gridFigure } from '../../../document/figures/axes-figure.ts
 import { fieldIn } from '../fields.ts';
 import { box, dots, INK } from '../item.ts';
 import type { Room } from '../room.ts';
-import { KEEP, keepTogether, type Slab, slab } from '../slab.ts';
+import { KEEP, keepTogether, type Slab, slab, TORN } from '../slab.ts';
 import { addMark, addTag } from '../tag.ts';
 import { equationLines } from './equation-space.ts';
 import { layFigure } from './figure-block.ts';
@@ -35,7 +35,11 @@ function ruledLines(count: number, room: Room): Slab[] {
   const { ruled, hairline, step } = room.pen.measures;
   if (!room.fields) {
     const mark = addMark(addTag(addTag(room.tag, 'P'), 'Span'), count === 1 ? 'blank line' : `${count} blank lines`);
-    return Array.from({ length: count }, () => slab(ruled, [{ ...dots(room.x, ruled - 1, room.width), mark }], { after: KEEP }));
+    return Array.from({ length: count }, (_, i) => {
+      // no line is left over for another page
+      const tear = i < count - 2 ? { tear: 2 * TORN } : {};
+      return slab(ruled, [{ ...dots(room.x, ruled - 1, room.width), mark }], { after: KEEP, ...tear });
+    });
   }
   const height = count * ruled;
   const field = fieldIn(room, 'answer', [room.x + 1, 1, room.width - 2, height - 2], count > 1 ? 'several' : 'one');

@@ -1,8 +1,7 @@
 import type { Table } from '../../../document/block.ts';
-import type { Item } from '../item.ts';
 import { inner, type Room } from '../room.ts';
 import { LARGE } from '../settings.ts';
-import { type Slab, slab, stack } from '../slab.ts';
+import { type Slab, slab, stack, unmarked } from '../slab.ts';
 import { addTag, type Tag } from '../tag.ts';
 import { columnWidths, naturalWidth } from './column-widths.ts';
 import { layRow } from './table-row.ts';
@@ -54,12 +53,4 @@ export function layFolded(table: Table, room: Room): Slab[] | undefined {
 /** A row that the structure does not hold. */
 function unread(): Tag {
   return { type: 'TR', kids: [] };
-}
-
-/** The same items without their place in the structure. */
-function unmarked({ height, items }: Slab): Slab {
-  return slab(
-    height,
-    items.map(({ mark: _mark, ...item }) => item as Item),
-  );
 }

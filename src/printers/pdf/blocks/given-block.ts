@@ -1,7 +1,7 @@
 import type { Block } from '../../../document/block.ts';
 import { box, INK } from '../item.ts';
 import { inner, type Room, setText, smallPen } from '../room.ts';
-import { type Slab, slab, stack, withAbove } from '../slab.ts';
+import { KEEP, keepFirmly, type Slab, slab, stack, withAbove } from '../slab.ts';
 import { addTag } from '../tag.ts';
 import { layTable } from './table-block.ts';
 
@@ -31,5 +31,5 @@ function layInside(given: Given, room: Room): Slab[] {
     const laid = table ? layTable(block, room, { grid: false, rowHeight: 0, framed: true }) : room.lay([block], room);
     return i === 0 ? withAbove(laid, pen.size * (table ? 0.15 : 0.45)) : laid;
   });
-  return [...caption, ...blocks];
+  return [...keepFirmly(caption, KEEP), ...blocks];
 }

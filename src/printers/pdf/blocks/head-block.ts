@@ -1,13 +1,11 @@
 import type { Block } from '../../../document/block.ts';
-import { breakLines, type Line } from '../break-lines.ts';
+import { factLines } from '../fact-lines.ts';
 import { fieldIn } from '../fields.ts';
 import { box, INK, type Item, rule } from '../item.ts';
-import { BoxBuilder, type Pen, type Piece, spacePiece, textWidth } from '../piece.ts';
 import { inner, label, type Room, setText, smallPen } from '../room.ts';
 import { setLines } from '../set-lines.ts';
 import { KEEP, keepTogether, type Slab, slab, stack, withAbove } from '../slab.ts';
 import { addMark, addTag } from '../tag.ts';
-import { textPieces } from '../text-pieces.ts';
 
 /** Head of a sheet: title large at the left, a line of facts below it, a strip of ruled cells at the right, and one plain sentence. */
 export function layHead(head: Extract<Block, { kind: 'head' }>, room: Room): Slab[] {
@@ -21,7 +19,12 @@ export function layHead(head: Extract<Block, { kind: 'head' }>, room: Room): Sla
     { leading: 1.16 },
   );
   const small = inner(text, { pen: smallPen(room.pen) });
-  const facts = setLines(factLines(head.facts, small), small.pen, { x: small.x, width: small.width }, addTag(small.tag, 'P'));
+  const facts = setLines(
+    factLines(head.facts, small.pen, small.width),
+    small.pen,
+    { x: small.x, width: small.width },
+    addTag(small.tag, 'P'),
+  );
   const left = stack([...title, ...withAbove(facts, measures.size.text * 0.35)]);
   const strip = head.cells.length > 0 ? cellStrip(head.cells, room, beside) : undefined;
   const joined = strip ? withStrip(left, strip, beside, measures.size.text) : left;
@@ -29,19 +32,6 @@ export function layHead(head: Extract<Block, { kind: 'head' }>, room: Room): Sla
   const top = slab(joined.height + measures.step * 0.9, [...joined.items, line], { after: KEEP });
   const note = head.note ? withAbove(setText(head.note, room, 'P'), measures.step * 0.9) : [];
   return [top, ...keepTogether(note, AFTER_HEAD)];
-}
-
-/** Facts with a dot between those on one line. Where a line ends there is no dot to see; one is heard all the same. */
-function factLines(facts: readonly string[], { pen, width }: Room): Line[] {
-  const dot: Piece = { ...new BoxBuilder(pen).text('  ·  ').build(), kind: 'space' };
-  const pieces = facts.flatMap((fact, at) => [...(at > 0 ? [dot] : []), ...textPieces(kept(fact, pen, width), pen)]);
-  const unseen: Piece = { ...spacePiece(pen), speech: { type: 'Span', actual: ' · ' } };
-  return breakLines(pieces, width).map((line) => (line.end === dot ? { ...line, end: unseen } : line));
-}
-
-/** A fact stays on one line where a line can hold it. */
-function kept(fact: string, pen: Pen, width: number): string {
-  return textWidth(pen.fonts, pen.face, pen.size, fact) < width * 0.9 ? fact.replaceAll(' ', '\u00a0') : fact;
 }
 
 /** Cost of turning the page below the head, which large print may fill. */

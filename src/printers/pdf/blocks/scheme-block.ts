@@ -6,8 +6,10 @@ import { inlinePieces } from '../inline-pieces.ts';
 import { box, type TextItem } from '../item.ts';
 import { inner, label, type Room, setText, smallPen } from '../room.ts';
 import { strutAscent } from '../set-lines.ts';
+import { FEW_LINES } from '../settings.ts';
 import { KEEP, keepTogether, type Slab, withAbove, withItems } from '../slab.ts';
 import { addMark, addTag } from '../tag.ts';
+import { layStackedTable } from './stacked-table.ts';
 import { layTable } from './table-block.ts';
 
 /** Costs of turning the page inside a part, so that it stays in one place where a page can hold it. */
@@ -127,7 +129,10 @@ function laySeen(seen: readonly SchemeSeen[], room: Room): Slab[] {
     align: ['start', 'start', 'start'],
     widths: [32, 47, 21],
   };
-  const slabs = layTable(table, inner(room, { pen: { size: room.pen.measures.size.small } }));
+  const small = inner(room, { pen: { size: room.pen.measures.size.small } });
+  // three columns of huge print would hold a word each
+  if (room.pen.measures.size.text > FEW_LINES) return layStackedTable(table, small);
+  const slabs = layTable(table, small);
   // neither the heading nor a single row stands alone
   const last = slabs.length - 1;
   return slabs.map((slab, i) => ({ ...slab, after: i === last ? 0 : i === 0 || i === last - 1 ? KEEP : BETWEEN_SEEN }));

@@ -1,7 +1,7 @@
 import type { Table } from '../../../document/block.ts';
 import { inner, type Room } from '../room.ts';
 import { LARGE } from '../settings.ts';
-import { keepTogether, type Slab } from '../slab.ts';
+import { keepTogether, type Slab, unmarked, withAgain } from '../slab.ts';
 import { addTag } from '../tag.ts';
 import { columnWidths } from './column-widths.ts';
 import { layFolded } from './folded-table.ts';
@@ -25,5 +25,6 @@ export function layTable(table: Table, given: Room, style: TableStyle = { grid: 
   const body = addTag(tag, 'TBody');
   const rows = table.rows.map((cells) => layRow(cells, { ...plan, row: addTag(body, 'TR'), header: false }));
   const slabs = withRules([...head, ...rows], room, widths, style);
-  return table.whole ? keepTogether(slabs, 0) : slabs;
+  const repeated = head.length > 0 ? withAgain(slabs, unmarked(slabs[0]!)) : slabs;
+  return table.whole ? keepTogether(repeated, 0) : repeated;
 }

@@ -1,6 +1,6 @@
 import { INK, type Item, rule } from '../item.ts';
 import type { Room } from '../room.ts';
-import { KEEP, type Slab } from '../slab.ts';
+import { KEEP, type Slab, TORN } from '../slab.ts';
 import type { TableStyle } from './table-row.ts';
 
 /** Adds the rules, and says where a page may turn. */
@@ -14,9 +14,14 @@ export function withRules(slabs: readonly Slab[], room: Room, widths: readonly n
     const over = i === 0 && !style.framed ? [rule(room.x, 0, total, 0, hairline, INK.rule)] : [];
     const sides = style.grid ? verticals(room.x, widths, part.height, hairline) : [];
     const after = last ? 0 : slabs.length <= 8 || i === 0 || i >= slabs.length - 2 ? KEEP : 20;
-    return { ...part, items: [...over, ...sides, ...part.items, ...under], above: i === 0 ? step * 1.2 : 0, after };
+    // where no page holds the table, any row but the header may be its last on a page; a single row is not left over
+    const tear = TORN * (i === 0 ? HEADER : i === slabs.length - 2 ? 2 : 1);
+    return { ...part, items: [...over, ...sides, ...part.items, ...under], above: i === 0 ? step * 1.2 : 0, after, tear };
   });
 }
+
+/** A header row without its rows is the worst of all: a heading is rather parted from it. */
+const HEADER = 20;
 
 function verticals(x: number, widths: readonly number[], height: number, hairline: number): Item[] {
   const edges = [0];

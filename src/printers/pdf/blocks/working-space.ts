@@ -4,7 +4,7 @@ import type { Line } from '../break-lines.ts';
 import { fieldIn } from '../fields.ts';
 import { inlinePieces } from '../inline-pieces.ts';
 import { box, INK, type Item } from '../item.ts';
-import type { Piece } from '../piece.ts';
+import type { Pen, Piece } from '../piece.ts';
 import { blanksIn, type Room } from '../room.ts';
 import { setLines } from '../set-lines.ts';
 import { MM } from '../settings.ts';
@@ -23,17 +23,29 @@ export function workingBox(space: Working, room: Room): Slab[] {
   const { pen } = room;
   const pad = pen.size * 0.8;
   const inside = room.width - 2 * pad;
-  const open = boxHeight(space.marks) * Math.max(1, pen.size / 14);
+  const open = boxHeight(space.marks) * pen.measures.roomy;
   const working = fieldIn(room, 'working', [room.x + 1, 1, room.width - 2, open - pad], 'several');
-  const lines = answerLines(space, room, inside);
+  const answerPen = fittingPen(space, pen, inside);
+  const lines = answerLines(space, { ...room, pen: answerPen }, inside);
   const setting = { x: room.x + pad, width: inside, align: 'end' as const, ...blanksIn(room, answerWords(space)) };
-  const answer = stack(setLines(lines, pen, setting, addTag(room.tag, 'P')));
+  const answer = stack(setLines(lines, answerPen, setting, addTag(room.tag, 'P')));
   const height = open + answer.height;
   const top = open - pad * 0.5;
   const items: Item[] = answer.items.map((item) => ({ ...item, y: item.y + top }));
   const frame = box(room.x, 0, room.width, height, pen.measures.hairline, INK.rule);
   return [slab(height, [frame, ...working, ...items], { above: pen.measures.step })];
 }
+
+/** The pen, made smaller down to the least size of the print where a long formula would leave the box. */
+function fittingPen({ symbol }: Working, pen: Pen, inside: number): Pen {
+  const width = widthOf(symbolPieces(symbol, pen));
+  return width <= inside ? pen : { ...pen, size: Math.max(pen.measures.floor, (pen.size * inside) / width) };
+}
+
+const symbolPieces = (symbol: Working['symbol'], pen: Pen): readonly Piece[] =>
+  inlinePieces([...symbol, { kind: 'text', text: ' =\u00a0' }], pen);
+
+const widthOf = (pieces: readonly Piece[]): number => pieces.reduce((sum, piece) => sum + piece.width, 0);
 
 /** `answer, E standard cell, in V` */
 function answerWords({ symbol, unit }: Working): string {
@@ -46,9 +58,8 @@ function answerWords({ symbol, unit }: Working): string {
  */
 function answerLines(space: Working, { pen, width }: Room, inside: number): Line[] {
   const unit = space.unit ? [{ kind: 'quantity' as const, number: '', unit: space.unit }] : [];
-  const before = inlinePieces([...space.symbol, { kind: 'text', text: ' =\u00a0' }], pen);
+  const before = symbolPieces(space.symbol, pen);
   const after = inlinePieces([{ kind: 'text', text: '\u00a0' }, ...unit], pen);
-  const widthOf = (pieces: readonly Piece[]): number => pieces.reduce((sum, piece) => sum + piece.width, 0);
   const wanted = Math.min(width * 0.34, pen.size * 11);
   const left = inside - widthOf(before) - widthOf(after);
   const least = pen.size * 2;

@@ -1,0 +1,3 @@
+import { soak } from './soak.ts';
+
+soak('24');
