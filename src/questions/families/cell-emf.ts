@@ -15,7 +15,7 @@ export interface CellDraw {
 }
 
 /** Half-cells that a class does not meet as such: violent, poisonous, explosive when kept, or an ion that does not last in the water or acid of a cell. */
-const NOT_SET_UP = ['F2', 'Hg^2+', 'Co^3+', 'Mn^3+', 'Au^3+', 'NO3^-', 'Cu^+', 'MnO4^2-', '[Ag(NH3)2]^+'];
+const NOT_SET_UP = ['F2', 'Hg^2+', 'Cd^2+', 'Co^3+', 'Mn^3+', 'Au^3+', 'NO3^-', 'Cu^+', 'MnO4^2-', '[Ag(NH3)2]^+'];
 /** Forms that give platinum no steady potential, because they react too slowly there (common practice, no source). */
 const TOO_SLOW = ['S2O3^2-', 'SO2', 'H2C2O4', 'C2O4^2-', 'ClO3^-', 'BrO3^-', 'IO3^-', 'HOCl', 'S2O8^2-', 'H2O2'];
 /** Half-cells that a class knows, by their oxidised form. */

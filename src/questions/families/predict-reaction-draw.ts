@@ -5,6 +5,7 @@ import { keyOf } from '../../chemistry/write-formula.ts';
 import { Rational } from '../../exact/rational.ts';
 import type { Tables } from '../../potentials/tables.ts';
 import type { Draws } from '../../random/draws.ts';
+import { acidStands } from '../acid-stands.ts';
 import type { Ask } from '../family.ts';
 import { inUse } from '../half-cell.ts';
 import { isMain } from '../main-couple.ts';
@@ -127,8 +128,18 @@ function drawShelf(draws: Draws, usable: readonly Couple[], tables: Tables): She
     all.map(({ couple }) => couple),
     all.map(formulaOf),
   );
-  if (medium === 'acid' && all.some((asked) => isBanned([keyOf(formulaOf(asked)), 'HCl'], tables, 'acid'))) return undefined;
+  if (medium === 'acid' && !acidCanBe(all, tables)) return undefined;
   return { shape: 'shelf', subject, reacts, unable, alike, order: draws.shuffle([reacts, unable, alike]), medium };
+}
+
+/** No species is forbidden with acid, and an acid can be added to the subject, which stands first, with each of the others. */
+function acidCanBe([subject, ...others]: readonly Asked[], tables: Tables): boolean {
+  const key = (asked: Asked) => keyOf(formulaOf(asked));
+  return others.every(
+    (other) =>
+      acidStands([key(subject!), key(other)], tables) &&
+      [subject!, other].every((asked) => !isBanned([key(asked), 'HCl'], tables, 'acid')),
+  );
 }
 
 /** Metals and acid are not offered together: the acid itself would take the metal. */
