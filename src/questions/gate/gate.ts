@@ -7,6 +7,7 @@ import { choiceIsFair } from './choice-is-fair.ts';
 import { equationsBalance } from './equations-balance.ts';
 import { marksAddUp } from './marks-add-up.ts';
 import { noLeak } from './no-leak.ts';
+import { nothingMissing } from './nothing-missing.ts';
 import { oneCommandWord } from './one-command-word.ts';
 import { rowsAreWrong } from './rows-are-wrong.ts';
 import type { GateFailure, GateRule } from './rule.ts';
@@ -22,6 +23,7 @@ export const GATE_RULES: readonly GateRule[] = [
   workingRecomputes,
   rowsAreWrong,
   noLeak,
+  nothingMissing,
   cautionsStand,
   choiceIsFair,
 ];
