@@ -2,7 +2,6 @@ import { joined } from '../../chemistry/cell.ts';
 import { coefficientOf } from '../../chemistry/terms.ts';
 import { type Decimal, parseDecimal } from '../../exact/decimal.ts';
 import { Rational } from '../../exact/rational.ts';
-import { roundToPlaces } from '../../exact/rounding.ts';
 import type { Tables } from '../../potentials/tables.ts';
 import type { Draws } from '../../random/draws.ts';
 import { cautionsFor, type Handled } from '../cautions.ts';
@@ -20,7 +19,7 @@ import {
   type Substance,
   substancesFor,
 } from './mole-ratio-substance.ts';
-import { limitsOf } from './titration-limits.ts';
+import { drawConcentration } from './titration-limits.ts';
 
 /** What a draw fixes: the reaction, which reagent is measured and how, and every printed figure. */
 export interface RatioDraw extends ReactingPair {
@@ -106,10 +105,7 @@ function stretchMeasures(draws: Draws, known: Substance, found: Substance, table
 type Figures = Pick<RatioDraw, 'concentration' | 'volume' | 'mass' | 'foundConcentration'>;
 
 function drawFigures(draws: Draws, known: Substance, measures: Measures, found: Substance): Figures {
-  const labelled = ({ key }: Substance): Decimal => {
-    const { least, most } = limitsOf(key);
-    return asLabelled(draws.decimal(least, most, '0.0005', 4));
-  };
+  const labelled = ({ key }: Substance): Decimal => drawConcentration(draws, key);
   const measured: Figures =
     measures.known === 'mass'
       ? { mass: drawMass(draws) }
@@ -120,12 +116,6 @@ function drawFigures(draws: Draws, known: Substance, measures: Measures, found: 
 /** Three significant figures. */
 function drawMass(draws: Draws): Decimal {
   return draws.chance(1, 2) ? draws.decimal('0.100', '0.995', '0.005', 3) : draws.decimal('1.00', '4.95', '0.05', 2);
-}
-
-/** 0.0200 or 0.120: three significant figures as a bottle is labelled. */
-function asLabelled({ value }: Decimal): Decimal {
-  const places = value.compare(Rational.parse('0.1')) >= 0 ? 3 : 4;
-  return { value: roundToPlaces(value, places), places };
 }
 
 /** Moles of the asked reagent that react with one mole of the known one. */

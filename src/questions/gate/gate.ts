@@ -5,9 +5,11 @@ import { solve } from '../solve.ts';
 import { cautionsStand } from './cautions-stand.ts';
 import { choiceIsFair } from './choice-is-fair.ts';
 import { equationsBalance } from './equations-balance.ts';
+import { figuresSuffice } from './figures-suffice.ts';
 import { marksAddUp } from './marks-add-up.ts';
 import { noLeak } from './no-leak.ts';
 import { oneCommandWord } from './one-command-word.ts';
+import { optionsCouldBeChosen } from './options-could-be-chosen.ts';
 import { rowsAreWrong } from './rows-are-wrong.ts';
 import type { GateFailure, GateRule } from './rule.ts';
 import { stepsInOrder } from './steps-in-order.ts';
@@ -20,10 +22,12 @@ export const GATE_RULES: readonly GateRule[] = [
   oneCommandWord,
   equationsBalance,
   workingRecomputes,
+  figuresSuffice,
   rowsAreWrong,
   noLeak,
   cautionsStand,
   choiceIsFair,
+  optionsCouldBeChosen,
 ];
 
 /** Checks a finished item by paths that share nothing with the family that made it. @returns what is wrong; empty when it may be printed */
