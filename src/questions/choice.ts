@@ -41,7 +41,9 @@ export function asChoice(item: Item, ask: ChoiceAsk): Item | undefined {
   const step = steps.find(({ id }) => id === ask.step)!;
   const right = solve(whole).get(ask.step)!;
   const key: ChoiceOption = { value: right, content: showValue(right, step.printed, ask.step), aliases: [], feedback: '' };
-  return { ...whole, parts: [arranged({ ...bare, choice: { key, pool, most: ask.most } })] };
+  // A slip whose answer can be no option is nothing that this question shows.
+  const shown = slips.filter((slip) => pool.some((option) => option.slip === slip.id || option.aliases.includes(slip.id)));
+  return { ...whole, slips: shown, parts: [arranged({ ...bare, choice: { key, pool, most: ask.most } })] };
 }
 
 function partOf({ step, prompt, objective, maths, practical }: ChoiceAsk): Part {
