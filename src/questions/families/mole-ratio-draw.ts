@@ -6,8 +6,8 @@ import type { Tables } from '../../potentials/tables.ts';
 import type { Draws } from '../../random/draws.ts';
 import { cautionsFor, type Handled } from '../cautions.ts';
 import type { Ask } from '../family.ts';
-import { mayMix } from '../may-mix.ts';
 import type { Caution } from '../question.ts';
+import { mayStandTogether } from './mole-ratio-mixture.ts';
 import { drawPair, type ReactingPair } from './mole-ratio-pairs.ts';
 import {
   acidFor,
@@ -40,7 +40,7 @@ export interface RatioDraw extends ReactingPair {
 
 export function drawRatio(draws: Draws, tables: Tables, { level, answering }: Ask): RatioDraw | undefined {
   const pair = drawPair(draws, tables, level);
-  const substances = pair && drawSubstances(draws, pair, tables);
+  const substances = drawSubstances(draws, pair, tables);
   if (!substances) return undefined;
   const { known, found } = substances;
   const measures = level === 'core' ? coreMeasures(draws, known, found, tables) : stretchMeasures(draws, known, found, tables);
@@ -65,10 +65,11 @@ export function drawRatio(draws: Draws, tables: Tables, { level, answering }: As
 }
 
 /** Two substances that may be mixed, and which of them is measured. */
-function drawSubstances(draws: Draws, { oxidant, reductant, medium }: ReactingPair, tables: Tables) {
+function drawSubstances(draws: Draws, pair: ReactingPair, tables: Tables) {
+  const { oxidant, reductant } = pair;
   const ways = substancesFor(oxidant.oxidisedKey, tables).flatMap((one) =>
     substancesFor(reductant.reducedKey, tables)
-      .filter((other) => mayMix(one.salt, other.salt, tables, medium))
+      .filter((other) => mayStandTogether(one, other, pair, tables))
       .map((other) => [one, other] as const),
   );
   if (ways.length === 0) return undefined;
