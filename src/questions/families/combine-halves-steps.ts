@@ -129,7 +129,9 @@ function electronsStep({ reduced, combined }: CombineFacts): Step {
   return numberStep({
     id: 'electrons',
     part: 'c',
-    principle: 'factor × electrons of the half-equation, divided by what the equation was divided by',
+    principle: combined.divisor.equals(Rational.one)
+      ? 'electrons of one half-equation × the factor used'
+      : 'electrons of one half-equation × the factor used, divided by what the whole equation was divided by',
     expression: all,
     unit: '',
     printed: { dp: 0 },
