@@ -11,11 +11,12 @@ import { wrongNumbers } from './oxidation-number-wrong.ts';
 
 /**
  * Wrong sums along a reaction. One who reckons an ion wrongly reckons its product the same way: of `[Fe(CN)₆]³⁻` and `[Fe(CN)₆]⁴⁻` both
- * numbers are wrong. A product of one element alone needs no sum, so that only the first number is.
+ * numbers are wrong. A product of one element alone needs no sum, and oxygen outside a peroxide is −2 by
+ * rule, so that only the first number is.
  */
 export function alongSlips(reaction: Reaction, level: Level, tables: Tables, words: Words): Slip[] {
   const { before, after } = reaction;
-  const needsSum = after.account.others.length > 0;
+  const needsSum = after.account.others.length > 0 && reaction.element !== 'O';
   const [first, second] = [wrongFor(reaction, before), wrongFor(reaction, after)];
   const context = { formula: species(before.formula), ...(needsSum ? { other: species(after.formula) } : {}) };
   const slip = slipMaker(tables, words, context);

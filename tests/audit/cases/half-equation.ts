@@ -18,7 +18,7 @@ export const halfEquation: CaseReader = ({ question, level }) => {
     points: pointsOf(main, partner),
     vocabulary: { labels: ELEMENT_NAMES, numbers: true, words: { left: /on the left/, right: /on the right/ } },
     printed: [main.change.before, main.change.after, atomsIn(main)].map(String),
-    faults: [],
+    faults: partner ? stemFaults(question, main, partner) : [],
   };
 };
 
@@ -30,6 +30,15 @@ function halvesIn({ parts, stemText }: ReadQuestion): { main: Half; partner: Hal
   const last = rest.at(-1);
   if (!first) throw new Unreadable('which half-equation is asked for');
   return last ? { main: last, partner: first } : { main: first, partner: undefined };
+}
+
+/** The stem says what becomes of the oxidising agent, then of the reducing agent; it may name both before. */
+function stemFaults({ stem }: ReadQuestion, main: Half, partner: Half): string[] {
+  const [ox, red] = main.isReduction ? [main, partner] : [partner, main];
+  const told = everyToken(stem.flat(), 'species').map(({ species }) => species.key);
+  const changes = [ox.subject, ox.product, red.subject, red.product];
+  const expected = told.length > changes.length ? [ox.subject, red.subject, ...changes] : changes;
+  return told.join(' ') === expected.join(' ') ? [] : [`the stem tells of ${told.join(', ')}, not of ${expected.join(', ')}`];
 }
 
 function pairIn({ prose, options, proseText }: ReadPart): [string, string][] {

@@ -138,11 +138,11 @@ function alongNodes(reaction: Reaction): Node[] {
 
 /**
  * Wrong sums along the reaction. Where the product is an ion of several elements, who has the wrong idea has it of both: the change is
- * then the difference of two wrong numbers. A product of one element is read off, and only the number before is wrong.
+ * then the difference of two wrong numbers. A product of one element is read off, as is oxygen that has left a peroxide, and only the number before is wrong.
  */
 function sumsAlong({ reduced }: Reaction, steps: ReadonlySet<string>): Slip[] {
   const { element, from, to } = reduced;
-  if (speciesOf(to).atoms.size === 1) return accountSlips('before', from, element);
+  if (speciesOf(to).atoms.size === 1 || element === 'O') return accountSlips('before', from, element);
   const last = wrongSums(to, element);
   return wrongSums(from, element).flatMap(({ id, value, figures }) => {
     // A neutral product has no charge to be taken for the number.
