@@ -61,3 +61,48 @@ describe('a squared grid', () => {
     expect(drawn({ kind: 'grid', across: 8, down: 6, axes }).filter(({ line }) => line > 1)).toHaveLength(1);
   });
 });
+
+/** Left and right ends of dotted lines, from the top of the page. */
+const dotted = (paths: readonly PathItem[]) =>
+  paths
+    .filter(({ dash }) => dash)
+    .map(({ x, y, path }) => ({ y, left: x, width: Math.max(...path.map((part) => (part.to === 'line' ? part.x : 0))) }));
+
+describe('the line for an equation', () => {
+  const lines = (print: Print) => dotted(drawn({ kind: 'equation', arrow: 'forward', count: 1 }, print));
+
+  it.each(['standard', 'clear', 'large'] as const)('has both its sides on one line in print %s', (print) => {
+    expect(new Set(lines(print).map(({ y }) => y)).size).toBe(1);
+  });
+
+  it.each(['24', '36'] as const)('has a line for each side in print %s, the first over the whole room', (print) => {
+    const [left, right] = lines(print);
+    expect(right!.y - left!.y).toBeGreaterThan(Number(print));
+    const frame = (210 - 40) * MM;
+    expect(left!.width).toBeGreaterThan(0.98 * frame);
+    // three terms of a half-equation, such as `VO2+ + 2H+ + e-`, take ten ems of writing
+    expect(right!.width).toBeGreaterThan(0.75 * frame);
+  });
+});
+
+describe('lines to write on and lines of figures', () => {
+  const weight = (print: Print) => drawn({ kind: 'lines', count: 1 }, print)[0]!;
+
+  it('grow with the print, and are darker in large print', () => {
+    const [standard, ...more] = (['standard', 'clear', 'large', '24', '36'] as const).map(weight);
+    expect(standard).toMatchObject({ line: 0.9, ink: 0.45 });
+    let before = standard!;
+    for (const each of more) {
+      expect(each.line).toBeGreaterThan(before.line);
+      expect(each.ink).toBeLessThan(0.4);
+      before = each;
+    }
+    expect(before.line).toBeGreaterThan(2);
+  });
+
+  it.each(['24', '36'] as const)('are 1.5 pt where they were 1 pt in figures, in print %s', (print) => {
+    const axes = { x: { label: say('time / s') }, y: { label: say('volume / cm³') } };
+    const thickest = (of: Print) => Math.max(...drawn({ kind: 'grid', across: 8, down: 6, axes }, of).map(({ line }) => line));
+    expect(thickest(print)).toBeCloseTo(1.5 * thickest('standard'));
+  });
+});

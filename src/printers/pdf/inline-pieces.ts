@@ -77,7 +77,11 @@ function stackedFraction(fraction: Extract<Inline, { kind: 'fraction' }>, pen: P
   const builder = new BoxBuilder(pen);
   builder.skip((width - above.width) / 2).piece(above, axis + gap + above.descent);
   builder.back((width - below.width) / 2).piece(below, axis - gap - below.ascent);
-  const bar = { ...dots(0, -axis, width), line: Math.max(0.4, pen.size * (pen.face === 'light' ? 0.034 : 0.045)), ink: pen.ink };
+  const bar = {
+    ...dots(0, -axis, width, pen.size),
+    line: Math.max(0.4, pen.size * (pen.face === 'light' ? 0.034 : 0.045)),
+    ink: pen.ink,
+  };
   const { dash: _dash, round: _round, ...solid } = bar;
   const speech: Speech = { type: 'Formula', alt: speakInlines([fraction]) };
   return builder.path(solid).build(speech, width);
@@ -86,7 +90,7 @@ function stackedFraction(fraction: Extract<Inline, { kind: 'fraction' }>, pen: P
 /** A dotted gap to write in, a little under the baseline; read out as a blank. */
 function blankPiece(ems: number, pen: Pen): Piece {
   const width = Math.min(ems * pen.size, widest(pen));
-  const line = dots(0, pen.size * 0.12, width);
+  const line = dots(0, pen.size * 0.12, width, pen.size);
   const speech: Speech = { type: 'Span', actual: ' blank ' };
   const piece = new BoxBuilder(pen)
     .path(line)

@@ -82,9 +82,17 @@ export function rule(x: number, y: number, dx: number, dy: number, line = 0.5, i
   };
 }
 
-/** A dotted line to write on. */
-export function dots(x: number, y: number, width: number): PathItem {
-  return { ...rule(x, y, width, 0, 0.9, 0.45), dash: [0, 2.6], round: true };
+/** Size of ordinary text, for which dots of 0.9 pt are right. */
+const ORDINARY = 10.8;
+
+/** A dotted line to write on, beside text of a size: its dots grow with the text, though more slowly, and are darker in large print. */
+export function dots(x: number, y: number, width: number, size: number): PathItem {
+  const growth = 1 + 0.6 * Math.max(0, size / ORDINARY - 1);
+  const line = 0.9 * growth;
+  // large dots keep inside the room
+  const inset = (line - 0.9) / 2;
+  const ink = growth > 1.1 ? 0.35 : 0.45;
+  return { ...rule(x + inset, y, width - 2 * inset, 0, line, ink), dash: [0, 2.6 * growth], round: true };
 }
 
 export function box(x: number, y: number, width: number, height: number, line = 0.5, ink: number = GREY.rule): PathItem {

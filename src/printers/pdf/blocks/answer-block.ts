@@ -40,13 +40,13 @@ const HOLDS_ANSWER: ReadonlySet<AnswerSpace['kind']> = new Set(['working', 'shor
 
 /** Dotted rules, 8.5 mm apart; on a screen one frame, since what is typed keeps to no rules. */
 function ruledLines(count: number, room: Room): Slab[] {
-  const { ruled, hairline, step } = room.pen.measures;
+  const { ruled, hairline, step, size } = room.pen.measures;
   if (!room.fields) {
     const mark = addMark(addTag(addTag(room.tag, 'P'), 'Span'), count === 1 ? 'blank line' : `${count} blank lines`);
     return Array.from({ length: count }, (_, i) => {
       // no line is left over for another page
       const tear = i < count - 2 ? { tear: 2 * TORN } : {};
-      return slab(ruled, [{ ...dots(room.x, ruled - 1, room.width), mark }], { after: KEEP, ...tear });
+      return slab(ruled, [{ ...dots(room.x, ruled - 1, room.width, size.text), mark }], { after: KEEP, ...tear });
     });
   }
   const height = count * ruled;

@@ -28,7 +28,9 @@ const LABEL_SHARE = 0.9;
 export function drawFigure(figure: Figure, room: Room, mark: Mark): { slab: Slab; key: readonly (readonly Inline[])[] } {
   const { pen, width } = room;
   const { lines, scale, dx, key, above, height } = placeLabels(figure, { width, scale: Math.max(1, pen.size / LABEL_SIZE), pen });
-  const paths = figure.draw.flatMap((each) => (each.kind === 'path' ? [drawPath(each, room.x + dx, scale, mark)] : []));
+  const paths = figure.draw.flatMap((each) =>
+    each.kind === 'path' ? [drawPath(each, room.x + dx, scale, pen.measures.size.text, mark)] : [],
+  );
   const items = [...paths, ...lines.flatMap((each) => drawLine(each, room.x, pen, mark))];
   return {
     slab: slab(
@@ -47,9 +49,12 @@ function keyText(key: readonly (readonly Inline[])[]): Inline[] {
   );
 }
 
+/** Lines of figures are half as thick again in the largest print. */
+const thickness = (line: number, size: number): number => line * Math.min(1.5, Math.max(1, size / 16));
+
 const FILL = { paper: 1, grey: 0.85, ink: 0 } as const;
 
-function drawPath(primitive: Extract<Primitive, { kind: 'path' }>, x: number, scale: number, mark: Mark): PathItem {
+function drawPath(primitive: Extract<Primitive, { kind: 'path' }>, x: number, scale: number, size: number, mark: Mark): PathItem {
   const path = primitive.path.map((part) => {
     if (part.to === 'close') return part;
     const end = { ...part, x: part.x * scale, y: part.y * scale };
@@ -57,7 +62,8 @@ function drawPath(primitive: Extract<Primitive, { kind: 'path' }>, x: number, sc
       ? { ...end, x1: part.x1 * scale, y1: part.y1 * scale, x2: part.x2 * scale, y2: part.y2 * scale }
       : end;
   });
-  const item: PathItem = { kind: 'path', x, y: 0, path, line: primitive.line, ink: primitive.stroke ? INK.rule : 0.1, mark };
+  const line = thickness(primitive.line, size);
+  const item: PathItem = { kind: 'path', x, y: 0, path, line, ink: primitive.stroke ? INK.rule : 0.1, mark };
   return {
     ...item,
     ...(primitive.fill ? { fill: FILL[primitive.fill] } : {}),

@@ -64,7 +64,7 @@ function shortLine(
   const last = label.height - (slabs.at(-1)?.height ?? 0) + strutAscent(pen);
   const dy = Math.max(ruled - 1 - last, 0);
   const y = dy + last;
-  const line = dots(x + start, y, width - start);
+  const line = dots(x + start, y, width - start, pen.size);
   const blank = room.fields || answer ? line : { ...line, mark: addMark(addTag(tag, 'Span'), ' blank') };
   const over = answer ? writtenOver(answer, inner(room, { dx: start, tag }), y) : [];
   const field = fieldIn(room, speakInlines(content), overDots(x + start, y, width - start, pen.size));

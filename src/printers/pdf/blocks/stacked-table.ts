@@ -36,5 +36,5 @@ function stackedCell(heading: readonly Inline[], cell: readonly Inline[], room: 
   const { ruled } = pen.measures;
   if (cell.length > 0) return lines;
   const field = fieldIn(room, [row, speakInlines(heading)].filter(Boolean).join(', '), overDots(x, ruled - 1, width, pen.size));
-  return [...lines, slab(ruled, [dots(x, ruled - 1, width), ...field])];
+  return [...lines, slab(ruled, [dots(x, ruled - 1, width, pen.size), ...field])];
 }
