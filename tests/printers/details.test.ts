@@ -5,7 +5,7 @@ import type { TextItem } from '../../src/printers/pdf/item.ts';
 import { layout } from '../../src/printers/pdf/layout.ts';
 import { paginate } from '../../src/printers/pdf/paginate.ts';
 import { printPdf } from '../../src/printers/pdf/print-pdf.ts';
-import { DEFAULT_SETTINGS } from '../../src/printers/pdf/settings.ts';
+import { DEFAULT_SETTINGS, type Print } from '../../src/printers/pdf/settings.ts';
 import { slab } from '../../src/printers/pdf/slab.ts';
 import { readPdf } from '../../src/readers/read-pdf.ts';
 import { readingOrder } from '../../src/readers/reading-order.ts';
@@ -22,8 +22,8 @@ const documentOf = (kind: Document['kind'], ...blocks: Block[]): Document => ({
 });
 
 /** Lines of text by their baselines, the foot left out. */
-function linesOf(document: Document): { text: string; items: TextItem[] }[] {
-  const [page] = layout(document, DEFAULT_SETTINGS, FONTS).pages;
+function linesOf(document: Document, print: Print = 'standard'): { text: string; items: TextItem[] }[] {
+  const [page] = layout(document, { ...DEFAULT_SETTINGS, print }, FONTS).pages;
   const items = page!.items.filter((item): item is TextItem => item.kind === 'text' && item.mark !== undefined);
   const lines = new Map<number, TextItem[]>();
   for (const item of items) lines.set(Math.round(item.y), [...(lines.get(Math.round(item.y)) ?? []), item]);
@@ -182,5 +182,92 @@ describe('a long list of little', () => {
     const counts = onPage(documentOf('scheme', ...copies)).map((items) => texts(items).length);
     expect(counts.every((count) => count % rows.length === 0)).toBe(true);
     expect(counts.reduce((sum, count) => sum + count, 0)).toBe(5 * rows.length);
+  });
+});
+
+describe('a step of working', () => {
+  it('ends no line in an equals sign, in any print', () => {
+    const working: Block = {
+      kind: 'working',
+      lines: [
+        {
+          left: say('{n(MnO4^-)}'),
+          right: say('{q 0.0200 mol dm^-3} × {q 17.50 cm^3} ÷ 1000 = {q 8.750e-4 mol} = {q 0.000875 mol}'),
+        },
+      ],
+    };
+    let begun = 0;
+    for (const print of ['standard', 'clear', 'large', '24', '36'] as const) {
+      const lines = linesOf(documentOf('scheme', working), print).map(({ text }) => text.trim());
+      for (const text of lines) expect(text).not.toMatch(/=$/);
+      begun += lines.filter((text) => text.startsWith('=')).length;
+    }
+    expect(begun).toBeGreaterThan(1);
+  });
+});
+
+describe('scripts', () => {
+  const faceOf = (print: Print) =>
+    linesOf(documentOf('sheet', { kind: 'paragraph', content: say('of {E°cell}') }), print)
+      .flatMap(({ items }) => items)
+      .find(({ text }) => text === 'cell')!.face;
+
+  it('are of a heavier cut where they are small, and of the text\u2019s own where they may not be', () => {
+    expect(faceOf('standard')).toBe('medium');
+    for (const print of ['clear', 'large', '24', '36'] as const) expect(faceOf(print)).toBe('regular');
+  });
+});
+
+describe('a table in large print', () => {
+  const readings: Block = {
+    kind: 'table',
+    summary: 'Readings',
+    header: [say('Reading'), say('Value')],
+    rows: [[say('concentration of the hydrogen peroxide solution'), say('{q 25.0 cm^3}')]],
+    rowHeaders: false,
+    align: ['start', 'end'],
+    widths: [1, 1],
+  };
+  const left = (print: Print) =>
+    linesOf(documentOf('scheme', readings), print).filter(({ text }) => /[a-z]{5}/.test(text)).length;
+
+  it('lets a column pass on what it does not need', () => {
+    expect(left('24')).toBeLessThanOrEqual(3);
+  });
+
+  it('of three columns has no row of more than three lines; else its cells stand one below the other', () => {
+    const cells: Block = {
+      kind: 'table',
+      summary: 'Half-cells',
+      header: [say('Electrode and solution'), say('Half-equation'), say('{E°} / V')],
+      rows: [
+        [
+          say('platinum in a solution of hexacyanoferrate(III) and hexacyanoferrate(II) ions'),
+          say('{[Fe(CN)6]^3-(aq) + e^- <=> [Fe(CN)6]^4-(aq)}'),
+          say('+0.36'),
+        ],
+      ],
+      rowHeaders: false,
+      align: ['start', 'start', 'end'],
+    };
+    const told = (print: Print) => linesOf(documentOf('scheme', cells), print).map(({ text }) => text);
+    expect(told('24').some((text) => text.startsWith('Electrode and solution: platinum in'))).toBe(true);
+    expect(told('standard').some((text) => text.includes('Electrode and solution:'))).toBe(false);
+  });
+});
+
+describe('the head of a sheet in the largest print', () => {
+  it('has its sentence on one page', () => {
+    const document = documentOf('sheet', {
+      kind: 'head',
+      title: 'Redox and transition metals',
+      facts: ['Oxidation and reduction, transition metals', '26 minutes (33 with extra time)', '21 marks'],
+      cells: ['Name', 'Class', 'Date', 'Marks / 21'],
+      note: say('A calculator and a periodic table may be used. The values printed here are the ones to use.'),
+    });
+    const pages = layout(document, { ...DEFAULT_SETTINGS, print: '36' }, FONTS).pages.map(({ items }) =>
+      items.flatMap((item) => (item.kind === 'text' ? item.text : [])).join(' '),
+    );
+    expect(pages.filter((text) => /A calculator|to use/.test(text))).toHaveLength(1);
   });
 });

@@ -2,7 +2,7 @@ import { alongLine } from '../../document/along-line.ts';
 import type { Inline } from '../../document/inline.ts';
 import { speakInlines } from '../../document/spoken.ts';
 import { equationPieces, formulaPiece } from './chemistry-pieces.ts';
-import { dots } from './item.ts';
+import { dots, rule } from './item.ts';
 import { BoxBuilder, ITALIC_FACE, joinPieces, type Pen, type Piece, type Speech } from './piece.ts';
 import { quantityPiece } from './quantity-piece.ts';
 import { scriptSize } from './settings.ts';
@@ -77,14 +77,9 @@ function stackedFraction(fraction: Extract<Inline, { kind: 'fraction' }>, pen: P
   const builder = new BoxBuilder(pen);
   builder.skip((width - above.width) / 2).piece(above, axis + gap + above.descent);
   builder.back((width - below.width) / 2).piece(below, axis - gap - below.ascent);
-  const bar = {
-    ...dots(0, -axis, width, pen.size),
-    line: Math.max(0.4, pen.size * (pen.face === 'light' ? 0.034 : 0.045)),
-    ink: pen.ink,
-  };
-  const { dash: _dash, round: _round, ...solid } = bar;
+  const bar = rule(0, -axis, width, 0, Math.max(0.4, pen.size * (pen.face === 'light' ? 0.034 : 0.045)), pen.ink);
   const speech: Speech = { type: 'Formula', alt: speakInlines([fraction]) };
-  return builder.path(solid).build(speech, width);
+  return builder.path(bar).build(speech, width);
 }
 
 /** A dotted gap to write in, a little under the baseline; read out as a blank. */
@@ -111,7 +106,7 @@ function filledPiece(content: readonly Inline[], ems: number, pen: Pen): Piece {
   while (size > pen.measures.floor && at(size).width > blank.width) size = Math.max(pen.measures.floor, size - 0.4);
   const written = at(size);
   const width = Math.max(blank.width, written.width);
-  const line = dots(0, pen.size * 0.12, width);
+  const line = dots(0, pen.size * 0.12, width, pen.size);
   const speech: Speech = { type: 'Formula', alt: speakInlines(content) };
   return new BoxBuilder(pen)
     .path(line)

@@ -81,13 +81,14 @@ export class BoxBuilder {
     return this;
   }
 
-  /** Raised or lowered text: smaller, of a heavier cut so that its strokes match, at a height that clears its neighbours; scripts that must be large go further out. */
+  /** Raised or lowered text: smaller, of a heavier cut where its strokes would be thin beside the text's, at a height that clears its neighbours; scripts that must be large go further out. */
   script(text: string, place: 'above' | 'below'): this {
     const pen = this.#pen;
     const size = scriptSize(pen.measures, pen.size);
     const excess = size / pen.size - SCRIPT_RATIO;
     const rise = pen.size * (place === 'above' ? 0.352 + excess * 0.3 : -0.14 - excess * 0.4);
-    return this.text(text, { face: SCRIPT_FACE[pen.face], size, rise });
+    const isThin = size < pen.size * NEARLY_AS_LARGE;
+    return this.text(text, { face: isThin ? SCRIPT_FACE[pen.face] : pen.face, size, rise });
   }
 
   skip(width: number): this {
@@ -133,6 +134,9 @@ export class BoxBuilder {
     return speech ? { ...piece, speech } : piece;
   }
 }
+
+/** A script of this share of the text's size, as where no glyph may be small, would read as bold in a heavier cut. */
+const NEARLY_AS_LARGE = 0.8;
 
 /** The cut whose strokes, at script size, are nearest to the text's own. */
 const SCRIPT_FACE: Readonly<Record<Face, Face>> = {

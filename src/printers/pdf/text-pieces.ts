@@ -9,11 +9,15 @@ const PLAIN = '0123456789+\u2212';
 const STRETCH = /[⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻]+|[₀₁₂₃₄₅₆₇₈₉₊₋]+|[^⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻₀₁₂₃₄₅₆₇₈₉₊₋]+/g;
 const ANY_SCRIPT = /[⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻₀₁₂₃₄₅₆₇₈₉₊₋]/;
 
+/** How unwelcome a line end is after an equals sign, which belongs to what follows: as two lines more. */
+const AFTER_EQUALS = 2000;
+
 /** Words and the spaces between them. A no-break space stays inside its word; a line may also end after a hyphen between letters. */
 export function textPieces(text: string, pen: Pen): readonly Piece[] {
   const pieces: Piece[] = [];
-  for (const [i, word] of text.split(/[ \n\t]+/).entries()) {
-    if (i > 0) pieces.push(spacePiece(pen));
+  const words = text.split(/[ \n\t]+/);
+  for (const [i, word] of words.entries()) {
+    if (i > 0) pieces.push(words[i - 1] === '=' ? { ...spacePiece(pen), cost: AFTER_EQUALS } : spacePiece(pen));
     if (word) pieces.push(keptWord(word, pen));
   }
   return pieces;

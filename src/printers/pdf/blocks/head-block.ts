@@ -5,7 +5,7 @@ import { box, INK, type Item, rule } from '../item.ts';
 import { inner, label, type Room, setText, smallPen } from '../room.ts';
 import { setLines } from '../set-lines.ts';
 import { FEW_LINES } from '../settings.ts';
-import { KEEP, keepTogether, type Slab, slab, stack, withAbove } from '../slab.ts';
+import { KEEP, keepFirmly, type Slab, slab, stack, withAbove } from '../slab.ts';
 import { addMark, addTag } from '../tag.ts';
 
 /** Head of a sheet: title large at the left, a line of facts below it, a strip of ruled cells at the right, and one plain sentence. */
@@ -35,7 +35,7 @@ export function layHead(head: Extract<Block, { kind: 'head' }>, room: Room): Sla
     after: measures.size.text > FEW_LINES ? AFTER_HEAD : KEEP,
   });
   const note = head.note ? withAbove(setText(head.note, room, 'P'), measures.step * 0.9) : [];
-  return [top, ...keepTogether(note, AFTER_HEAD)];
+  return [top, ...keepFirmly(note, AFTER_HEAD)];
 }
 
 /** Cost of turning the page below the head, which large print may fill. */
