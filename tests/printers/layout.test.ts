@@ -190,6 +190,15 @@ describe('a formula', () => {
     expect(actual).toContain('VO₂⁺');
     expect(actual).toContain('VO²⁺');
   });
+
+  it('carries its actual text inside a symbol, too', () => {
+    const amounts: Document = {
+      ...SHEET,
+      blocks: [{ kind: 'paragraph', content: say('{n(VO2^+)} and {n(VO^2+)} and {E°cell}') }],
+    };
+    const actual = [...byMark(layout(amounts, DEFAULT_SETTINGS, FONTS)).keys()].map((mark) => mark.actual);
+    expect(actual.filter((text) => text !== undefined)).toEqual(['n(VO₂⁺)', 'n(VO²⁺)']);
+  });
 });
 
 function byMark({ pages }: Laid): Map<Mark, TextItem[]> {

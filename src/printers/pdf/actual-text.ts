@@ -1,6 +1,6 @@
 import type { Equation, Term } from '../../chemistry/equation.ts';
 import type { Formula, FormulaNode } from '../../chemistry/formula.ts';
-import type { Arrow } from '../../document/inline.ts';
+import type { Arrow, PhysicalSymbol } from '../../document/inline.ts';
 
 const RAISED: Readonly<Record<string, string>> = {
   '0': '⁰',
@@ -49,6 +49,15 @@ function nodeBody(node: FormulaNode): string {
 
 function countText(count: number): string {
   return count === 1 ? '' : Array.from(String(count), (digit) => LOWERED[Number(digit)]).join('');
+}
+
+/** The characters of a symbol with its argument, `n(VO₂⁺)`; nothing when its argument is more than words and species. */
+export function symbolText({ letter, raised = '', lowered = '', of = [] }: PhysicalSymbol): string | undefined {
+  const argument = of.map((each) => {
+    if (each.kind === 'formula') return formulaText(each.formula);
+    return each.kind === 'text' ? each.text : undefined;
+  });
+  return argument.includes(undefined) ? undefined : `${letter}${raised}${lowered}(${argument.join('')})`;
 }
 
 export function equationText(equation: Equation, arrow: Arrow): string {

@@ -1,6 +1,7 @@
 import { alongLine } from '../../document/along-line.ts';
 import type { Inline } from '../../document/inline.ts';
 import { speakInlines } from '../../document/spoken.ts';
+import { symbolText } from './actual-text.ts';
 import { equationPieces, formulaPiece } from './chemistry-pieces.ts';
 import { dots, rule } from './item.ts';
 import { BoxBuilder, ITALIC_FACE, joinPieces, type Pen, type Piece, type Speech } from './piece.ts';
@@ -48,8 +49,9 @@ function symbolPiece(symbol: Extract<Inline, { kind: 'symbol' }>, pen: Pen): Pie
     for (const piece of inlinePieces(symbol.of, pen)) builder.piece(piece);
     builder.text(')');
   }
-  const plain = !symbol.raised && !symbol.lowered && !symbol.of;
-  return builder.build(plain ? undefined : { type: 'Formula', alt: speakInlines([symbol]) });
+  if (!symbol.raised && !symbol.lowered && !symbol.of) return builder.build();
+  const actual = symbol.of ? symbolText(symbol) : undefined;
+  return builder.build({ type: 'Formula', alt: speakInlines([symbol]), ...(actual === undefined ? {} : { actual }) });
 }
 
 /** Width that a thing on a line may have; in huge print a line has little left beside what it continues. */
