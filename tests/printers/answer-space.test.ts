@@ -1,24 +1,27 @@
 import { describe, expect, it } from 'vitest';
-import type { AnswerSpace } from '../../src/document/block.ts';
+import type { AnswerBlock, AnswerSpace } from '../../src/document/block.ts';
 import type { Document } from '../../src/document/document.ts';
-import type { PathItem } from '../../src/printers/pdf/item.ts';
+import type { Ink, PathItem, TextItem } from '../../src/printers/pdf/item.ts';
 import { layout } from '../../src/printers/pdf/layout.ts';
-import { DEFAULT_SETTINGS, MM, type Print } from '../../src/printers/pdf/settings.ts';
+import { DEFAULT_SETTINGS, MM, measure, type Print } from '../../src/printers/pdf/settings.ts';
 import { say } from '../pages/say.ts';
 import { FONTS } from '../pages/test-fonts.ts';
 
-/** Paths drawn for an answer space alone on a page, the foot left out. */
-function drawn(space: AnswerSpace, print: Print = 'standard'): PathItem[] {
+/** What stands on a page for an answer space alone, the foot left out. */
+function itemsOf(answer: AnswerBlock, print: Print): readonly Ink[] {
   const document: Document = {
     title: 'Space',
     language: 'en-GB',
     subject: 'Space',
     kind: 'scheme',
     foot: 'Space',
-    blocks: [{ kind: 'answer', space }],
+    blocks: [answer],
   };
-  const [page] = layout(document, { ...DEFAULT_SETTINGS, print }, FONTS).pages;
-  return page!.items.filter((item): item is PathItem => item.kind === 'path');
+  return layout(document, { ...DEFAULT_SETTINGS, print }, FONTS).pages[0]!.items;
+}
+
+function drawn(space: AnswerSpace, print: Print = 'standard'): PathItem[] {
+  return itemsOf({ kind: 'answer', space }, print).filter((item): item is PathItem => item.kind === 'path');
 }
 
 function heightOf({ path }: PathItem): number {
@@ -104,5 +107,36 @@ describe('lines to write on and lines of figures', () => {
     const axes = { x: { label: say('time / s') }, y: { label: say('volume / cm³') } };
     const thickest = (of: Print) => Math.max(...drawn({ kind: 'grid', across: 8, down: 6, axes }, of).map(({ line }) => line));
     expect(thickest(print)).toBeCloseTo(1.5 * thickest('standard'));
+  });
+});
+
+describe('an equation written into the two lines of huge print', () => {
+  it.each(['24', '36'] as const)('has a side on each and its arrow at the head of the second, in print %s', (print) => {
+    const content = say('{2Fe^3+ + Cu -> 2Fe^2+ + Cu^2+}');
+    const answer: AnswerBlock = {
+      kind: 'answer',
+      space: { kind: 'equation', arrow: 'forward', count: 1 },
+      filled: { working: [], answers: [{ content, worked: false }] },
+    };
+    const items = itemsOf(answer, print);
+    const texts = items.filter((item): item is TextItem => item.kind === 'text' && item.mark !== undefined);
+    const rows = [...new Set(items.flatMap((item) => (item.kind === 'path' && item.dash ? [item.y] : [])))];
+    const on = (row: number) => texts.filter(({ y }) => Math.abs(rows[row]! - y) < Number(print) * 0.6).map(({ text }) => text);
+    expect(on(0).join('')).toBe('2Fe3++Cu');
+    expect(on(1).join('')).toBe('⟶2Fe2++Cu2+');
+    expect(new Set(texts.map(({ mark }) => mark!.tag)).size).toBe(1);
+  });
+});
+
+describe('the gap for a result', () => {
+  const symbols = Array.from({ length: 24 }, (_, n) => say(`{c(Fe^2+)}${' of it'.repeat(n / 4)}${'i'.repeat(n % 4)}`));
+
+  it.each(['standard', 'clear', 'large', '24', '36'] as const)('holds four figures and a point in print %s', (print) => {
+    const em = measure({ ...DEFAULT_SETTINGS, print }).size.text;
+    for (const symbol of symbols) {
+      const [gap] = dotted(drawn({ kind: 'working', marks: 2, symbol, unit: 'mol dm^-3' }, print));
+      // a figure of the face is half an em wide, a point a quarter
+      expect(gap!.width).toBeGreaterThan(2.75 * em);
+    }
   });
 });

@@ -44,7 +44,7 @@ function writeNodes(builder: BoxBuilder, nodes: readonly FormulaNode[]): void {
 }
 
 /** How unwelcome a line end is before an arrow and before a plus sign. */
-const BEFORE_ARROW = 20;
+export const BEFORE_ARROW = 20;
 const BEFORE_PLUS = 120;
 
 /** An equation: may break only before its arrow or a plus sign. All of it is one Formula to a reader. */

@@ -10,7 +10,7 @@ const STRETCH = /[⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻]+|[₀₁₂₃₄₅₆₇�
 const ANY_SCRIPT = /[⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻₀₁₂₃₄₅₆₇₈₉₊₋]/;
 
 /** How unwelcome a line end is after an equals sign, which belongs to what follows: as two lines more. */
-const AFTER_EQUALS = 2000;
+export const AFTER_EQUALS = 2000;
 
 /** Words and the spaces between them. A no-break space stays inside its word; a line may also end after a hyphen between letters. */
 export function textPieces(text: string, pen: Pen): readonly Piece[] {

@@ -1,6 +1,7 @@
 import { alongLine } from '../../../document/along-line.ts';
 import type { Inline } from '../../../document/inline.ts';
 import { breakLines, type Line } from '../break-lines.ts';
+import { BEFORE_ARROW } from '../chemistry-pieces.ts';
 import { inlinePieces } from '../inline-pieces.ts';
 import type { Item } from '../item.ts';
 import { shift } from '../item.ts';
@@ -52,6 +53,23 @@ export function writeOnRows(paragraphs: readonly (readonly Inline[])[], rows: Ro
   const set = paragraphs.map((each) => breakLines(inlinePieces(alongLine(each), pen), width));
   const leading = Math.max(least, apartIn(set.flat(), pen));
   return written(set, { room, pen, leading, width, first: rows.first });
+}
+
+/** An equation on two rows, a side on each, at the largest size at which both fit; nothing when none does. */
+export function writeSides(content: readonly Inline[], rows: Rows, room: Room): Written[] | undefined {
+  const { floor } = room.pen.measures;
+  for (let size = room.pen.size; size >= floor; size -= 0.4) {
+    const pen = { ...room.pen, size };
+    const pieces = inlinePieces(content, pen);
+    const gap = pieces.findIndex(({ cost }) => cost === BEFORE_ARROW);
+    const sides = [pieces.slice(0, gap), pieces.slice(gap + 1)].map((side) => ({
+      pieces: side,
+      width: side.reduce((sum, { width }) => sum + width, 0),
+    }));
+    if (gap < 0 || sides.some(({ width }) => width > room.width)) continue;
+    return written([sides], { room, pen, leading: rows.pitch, width: room.width, first: rows.first });
+  }
+  return undefined;
 }
 
 interface Writing {

@@ -6,8 +6,9 @@ import { inlinePieces } from '../inline-pieces.ts';
 import { type Item, type PathItem, shift } from '../item.ts';
 import { joinPieces, type Pen } from '../piece.ts';
 import { inner, type Room } from '../room.ts';
+import { FEW_LINES } from '../settings.ts';
 import { type Slab, slab, stack } from '../slab.ts';
-import { type Rows, type Written, writeOnRows } from './filled-rows.ts';
+import { type Rows, type Written, writeOnRows, writeSides } from './filled-rows.ts';
 
 /**
  * An answer on the dots of its space, which keeps its height and its rules: the very sheet, filled in. The space is laid as for a pupil;
@@ -19,7 +20,9 @@ export function writeOver(bare: readonly Slab[], space: AnswerSpace, filled: Fil
   const rows = rowsOf(stack(bare.map((each, i) => ({ ...each, items: rules[i]! }))), room);
   const inside = inner(room, { pen });
   const [only] = space.kind === 'equation' && filled.answers.length === 1 ? filled.answers : [];
-  const lines = only && onArrow(only.content, rows.first, inside);
+  // in huge print each side of an equation has a row of its own
+  const sides = room.pen.size > FEW_LINES && rows.count === 2;
+  const lines = only && (sides ? writeSides(only.content, rows, inside) : onArrow(only.content, rows.first, inside));
   return shared(bare, rules, lines ?? writeOnRows(only ? [only.content] : paragraphsOf(filled), rows, inside), pen);
 }
 

@@ -62,7 +62,7 @@ function cellStrip(cells: readonly string[], room: Room, beside: boolean): Strip
   const size = Math.max(measures.floor, measures.size.text * 0.7);
   const width = beside ? measures.frame * STRIP : measures.frame;
   const left = room.x + measures.frame - width;
-  const height = Math.max(measures.size.text * 2.15, 23);
+  const height = Math.max(measures.size.text * (measures.size.text > FEW_LINES ? 1.75 : 2.15), 23);
   const items = cells.flatMap((text, i) => {
     const share = i === 0 ? width : width / (cells.length - 1);
     const x = i === 0 ? left : left + (i - 1) * share;

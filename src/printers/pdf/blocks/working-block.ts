@@ -6,11 +6,14 @@ import { blanksIn, type Room } from '../room.ts';
 import { setLines } from '../set-lines.ts';
 import { keepTogether, type Slab, withAbove } from '../slab.ts';
 import { addTag } from '../tag.ts';
+import { AFTER_EQUALS } from '../text-pieces.ts';
 
-/** True when no box is wider than the lines behind the first, which hang under the right side. */
+/** True when no box is wider than the lines behind the first, which hang under the right side, and no line ends in an equals sign. */
 function fits(pieces: readonly Piece[], room: Room, { indent, hang }: { indent: number; hang: number }): boolean {
   const width = room.width - indent;
-  return breakLines(pieces, width, hang).every((line, i) => line.width <= width - (i > 0 ? hang : 0) + 0.01);
+  return breakLines(pieces, width, hang).every(
+    (line, i) => line.width <= width - (i > 0 ? hang : 0) + 0.01 && line.end?.cost !== AFTER_EQUALS,
+  );
 }
 
 /** Steps of a worked answer, their equals signs under one another. */

@@ -83,9 +83,12 @@ function answerWords({ symbol, unit }: Working): string {
   return ['answer', speakInlines(symbol), ...(unit ? [`in ${speakQuantity('', unit)}`] : [])].join(', ');
 }
 
+/** Ems of the narrowest gap for a result: `0.0453` and a little white. */
+const LEAST_GAP = 3.5;
+
 /**
  * `symbol = …… unit`, its gap as wide as there is room for, up to a third of the line. It breaks only before the gap, and only where
- * no gap would be left.
+ * the gap would hold no result.
  */
 function answerLines(space: Working, { pen, width }: Room, inside: number, filled?: readonly Inline[]): Line[] {
   const unit = space.unit ? [{ kind: 'quantity' as const, number: '', unit: space.unit }] : [];
@@ -93,7 +96,7 @@ function answerLines(space: Working, { pen, width }: Room, inside: number, fille
   const after = inlinePieces([{ kind: 'text', text: '\u00a0' }, ...unit], pen);
   const wanted = Math.min(width * 0.34, pen.size * 11);
   const left = inside - widthOf(before) - widthOf(after);
-  const least = pen.size * 2;
+  const least = pen.size * LEAST_GAP;
   const ems = (left < least ? wanted : Math.min(wanted, left)) / pen.size;
   const gap = inlinePieces([{ kind: 'gap', width: ems, ...(filled ? { filled } : {}) }], pen);
   const rows = left < least ? [before, [...gap, ...after]] : [[...before, ...gap, ...after]];
