@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readFonts } from '../../src/cli/read-fonts.ts';
 import type { Block } from '../../src/document/block.ts';
-import type { Document } from '../../src/document/document.ts';
 import { answerKey } from '../../src/papers/answer-key.ts';
 import { dataPage } from '../../src/papers/data-page.ts';
 import { feedbackNotes } from '../../src/papers/feedback-notes.ts';
@@ -10,11 +9,10 @@ import { questionSheet } from '../../src/papers/question-sheet.ts';
 import { solutionsSheet } from '../../src/papers/solutions-sheet.ts';
 import { teacherCopy } from '../../src/papers/teacher-copy.ts';
 import { layout } from '../../src/printers/pdf/layout.ts';
+import type { Page } from '../../src/printers/pdf/page.ts';
 import { DEFAULT_SETTINGS } from '../../src/printers/pdf/settings.ts';
 import { inlinesIn, plainText } from '../../src/questions/gate/inlines-of.ts';
 import { inProject, tables, wording } from '../support/data.ts';
-
-const fonts = readFonts(inProject('.'));
 
 const paper = makePaper(
   {
@@ -33,6 +31,15 @@ const paper = makePaper(
   wording,
   '0.0.0',
 );
+const choices = makePaper({ ...paper.request, choice: 1, length: { unit: 'questions', count: 4 } }, tables, wording, '0.0.0');
+const fonts = readFonts(inProject(''));
+/** Words of a page and their heights on it; arrows, page numbers and the cell that names the copy aside. */
+const wordsAt = ({ items, frame }: Page) =>
+  items.flatMap((item) =>
+    item.kind === 'text' && item.face !== 'symbol' && item.y < frame.bottom && item.text !== 'Name'
+      ? [`${item.text} ${item.y.toFixed(1)}`]
+      : [],
+  );
 const said = (blocks: readonly Block[]) => plainText(inlinesIn(blocks));
 const tableOf = (blocks: readonly Block[], at: number) => blocks.filter((block) => block.kind === 'table')[at]!;
 
@@ -63,36 +70,52 @@ describe('the data page', () => {
 });
 
 describe('copies for staff and pupils', () => {
-  it('put the answer of each part into its own place in the teacher copy, which is the sheet in all else', () => {
+  it('put the answer of each part into its space on the teacher copy', () => {
     const copy = teacherCopy(paper, wording);
-    const sheet = questionSheet(paper, wording);
-    const parts = (blocks: readonly Block[]) => blocks.flatMap((block) => (block.kind === 'question' ? block.parts : []));
-    for (const part of parts(copy.blocks)) {
-      const places = part.blocks.filter(({ kind }) => kind === 'answer' || kind === 'options');
-      expect(places).toHaveLength(1);
-      for (const place of places) expect(place).toMatchObject(place.kind === 'answer' ? { filled: {} } : {});
-    }
-    const bare = parts(copy.blocks).map(({ blocks, ...part }) => ({
-      ...part,
-      blocks: blocks.map((block) => {
-        if (block.kind !== 'answer') return block;
-        const { filled: _filled, ...empty } = block;
-        return empty;
-      }),
-    }));
-    expect(bare).toEqual(parts(sheet.blocks));
+    const spaces = copy.blocks.flatMap((block) =>
+      block.kind === 'question' ? block.parts.map((part) => part.blocks.at(-1)!) : [],
+    );
+    expect(spaces.length).toBeGreaterThan(10);
+    for (const space of spaces) expect(space.kind === 'answer' && space.filled?.answers.length).toBeGreaterThan(0);
   });
 
-  it.each(['standard', 'clear', 'large'] as const)(
-    'turn the pages of the teacher copy where the sheet turns them, in print %s',
-    (print) => {
-      const starts = (document: Document) => {
-        const pages = layout(document, { ...DEFAULT_SETTINGS, print }, fonts).pages;
-        return pages.flatMap(({ bookmarks, number }) =>
-          bookmarks.flatMap(({ title }) => (/^Question \d+$/.test(title) ? [`${title}: ${number}`] : [])),
+  it('fill the ring of the right option on the teacher copy, and no other', () => {
+    const { blocks } = teacherCopy(choices, wording);
+    const lists = blocks.flatMap((block) => (block.kind === 'question' ? block.parts.flatMap((part) => part.blocks) : []));
+    const options = lists.flatMap((block) => (block.kind === 'options' ? [block.options] : []));
+    expect(options).toHaveLength(4);
+    options.forEach((each, at) => {
+      const right = choices.questions[at]!.parts[0]!.options!.findIndex(({ slip }) => slip === undefined);
+      expect(each.map((option) => option.right ?? false)).toEqual(each.map((_, place) => place === right));
+    });
+  });
+
+  it('write what belongs into the gaps of a completion sheet on the teacher copy, and nothing on the sheet', () => {
+    const half = { ...paper, request: { ...paper.request, support: 'completion' as const } };
+    const gaps = (blocks: readonly Block[]) => inlinesIn(blocks).filter((inline) => inline.kind === 'gap');
+    const sheet = gaps(questionSheet(half, wording).blocks);
+    expect(sheet.length).toBeGreaterThan(2);
+    expect(sheet.every(({ filled }) => filled === undefined)).toBe(true);
+    const copy = gaps(teacherCopy(half, wording).blocks);
+    expect(copy.map(({ filled }) => plainText(filled ?? [])).every((words) => words !== '')).toBe(true);
+    expect(copy).toHaveLength(sheet.length);
+  });
+
+  it.each(['open', 'completion', 'prompts'] as const)(
+    'turn the pages of the teacher copy where the %s sheet turns',
+    (support) => {
+      const own = { ...paper, request: { ...paper.request, support } };
+      for (const fillable of [false, true]) {
+        const settings = { ...DEFAULT_SETTINGS, fillable };
+        const [sheet, copy] = [questionSheet(own, wording), teacherCopy(own, wording)].map((each) =>
+          layout(each, settings, fonts),
         );
-      };
-      expect(starts(teacherCopy(paper, wording))).toEqual(starts(questionSheet(paper, wording)));
+        sheet!.pages.forEach((page, at) => {
+          const there = new Set(wordsAt(copy!.pages[at]!));
+          expect(wordsAt(page).filter((word) => !there.has(word))).toEqual([]);
+        });
+        expect(copy!.pages.flatMap(({ fields }) => fields)).toEqual([]);
+      }
     },
   );
 
