@@ -31,7 +31,9 @@ export type Block =
   /** short facts in a ruled strip: label and value */
   | { readonly kind: 'strip'; readonly facts: readonly { readonly label: string; readonly value: readonly Inline[] }[] }
   | { readonly kind: 'small-print'; readonly paragraphs: readonly (readonly Inline[])[] }
-  | { readonly kind: 'page-break' };
+  | { readonly kind: 'page-break' }
+  /** a line to cut along between copies; where print is so large that a copy fills a page, the next one starts a page instead */
+  | { readonly kind: 'cut' };
 
 export interface Paragraph {
   readonly kind: 'paragraph';
