@@ -119,6 +119,29 @@ describe('copies for staff and pupils', () => {
     },
   );
 
+  it('say a principle once in a part of a solution, and keep it with its line', () => {
+    const solved = solutionsSheet(paper, wording).blocks.flatMap((block) => (block.kind === 'question' ? block.parts : []));
+    expect(solved.length).toBeGreaterThan(10);
+    for (const { blocks } of solved) {
+      const principles = blocks.flatMap((block) => (block.kind === 'paragraph' && block.weight === 'light' ? [block] : []));
+      expect(principles.every(({ keeps }) => keeps)).toBe(true);
+      const words = principles.map(({ content }) => plainText(content));
+      expect(new Set(words).size).toBe(words.length);
+      for (const each of words) expect(each).toMatch(/^[A-Z].*\.$/);
+    }
+  });
+
+  it('put its label before an answer that is a bare number in a solution', () => {
+    const own = { ...paper.request, level: 'stretch' as const, families: ['stepwise-reduction'] };
+    const ladders = makePaper({ ...own, length: { unit: 'questions', count: 4 } }, tables, wording, '0.0.0');
+    const ends = solutionsSheet(ladders, wording).blocks.flatMap((block) => {
+      const parts = block.kind === 'question' ? block.parts.flatMap(({ blocks }) => blocks) : [];
+      return parts.flatMap((each) => (each.kind === 'display' ? [plainText(each.content)] : []));
+    });
+    expect(ends.length).toBeGreaterThan(4);
+    for (const end of ends) expect(end).not.toMatch(/^[+\u2212]?\d+$/);
+  });
+
   it('name the principle of each step in the worked solutions', () => {
     expect(said(solutionsSheet(paper, wording).blocks)).toContain(
       'Standard cell potential = more positive electrode potential minus less positive.',
