@@ -2,10 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { readFonts } from '../../src/cli/read-fonts.ts';
 import type { Block } from '../../src/document/block.ts';
 import { answerKey } from '../../src/papers/answer-key.ts';
+import { byPlace } from '../../src/papers/by-place.ts';
 import { dataPage } from '../../src/papers/data-page.ts';
 import { feedbackNotes } from '../../src/papers/feedback-notes.ts';
 import { makePaper } from '../../src/papers/make-paper.ts';
 import { questionSheet } from '../../src/papers/question-sheet.ts';
+import { placesOf } from '../../src/papers/reveals.ts';
 import { solutionsSheet } from '../../src/papers/solutions-sheet.ts';
 import { teacherCopy } from '../../src/papers/teacher-copy.ts';
 import { layout } from '../../src/printers/pdf/layout.ts';
@@ -154,10 +156,22 @@ describe('copies for staff and pupils', () => {
     expect(tablesOfKey.map(({ rows }) => rows.length)).toEqual([parts, parts, parts, parts]);
   });
 
-  it('write one note of at most thirty words for each misconception that can show itself', () => {
-    const notes = feedbackNotes(paper, tables, wording).blocks.filter((block) => block.kind === 'given');
-    expect(notes.length).toBeGreaterThan(5);
-    expect(new Set(notes.map(({ caption }) => caption)).size).toBe(notes.length);
-    for (const { blocks } of notes) expect(said(blocks.slice(0, 1)).split(/\s+/).length).toBeLessThanOrEqual(30);
+  it('write one note of at most thirty words for each misconception that can show itself, in the order of the sheet', () => {
+    const { rows } = tableOf(feedbackNotes(paper, tables, wording).blocks, 0);
+    expect(rows.length).toBe(placesOf(paper).size);
+    for (const [, note] of rows) expect(plainText(note!).split(/\s+/).length).toBeLessThanOrEqual(30);
+    const places = rows.map(([where]) => plainText(where!).split(', '));
+    for (const each of places) expect(each).toEqual([...each].sort(byPlace));
+    const first = places.map(([one]) => one!);
+    expect(first).toEqual([...first].sort(byPlace));
+  });
+
+  it('write nothing on a note for pupils that only staff are to read', () => {
+    const notes = said(feedbackNotes(paper, tables, wording).blocks);
+    for (const id of placesOf(paper).keys()) expect(notes).not.toContain(tables.misconceptions.get(id)!.name);
+  });
+
+  it('name no list, drawing or choice in a note that goes with a part which has none', () => {
+    for (const { feedback } of tables.misconceptions.values()) expect(feedback).not.toMatch(/choose again|redraw|turn the list/i);
   });
 });
