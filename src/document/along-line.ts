@@ -11,6 +11,7 @@ export function alongLine(inlines: readonly Inline[]): Inline[] {
 
 /** In brackets where it is more than one thing. */
 function grouped(inlines: readonly Inline[]): Inline[] {
-  const isOne = inlines.length === 1 && inlines[0]!.kind !== 'text';
+  const [only] = inlines;
+  const isOne = inlines.length === 1 && !(only?.kind === 'text' && only.text.includes(' '));
   return isOne ? [...inlines] : [{ kind: 'text', text: '(' }, ...inlines, { kind: 'text', text: ')' }];
 }

@@ -9,7 +9,13 @@ export type Block =
   | { readonly kind: 'list'; readonly ordered: boolean; readonly items: readonly (readonly Block[])[] }
   | Table
   /** lightly ruled block that holds what is given; kept whole; `caption` is a short label */
-  | { readonly kind: 'given'; readonly caption: string; readonly blocks: readonly Block[] }
+  | {
+      readonly kind: 'given';
+      readonly caption: string;
+      readonly blocks: readonly Block[];
+      /** belongs to what follows it: better on the same page, or on the page facing it */
+      readonly keeps?: true;
+    }
   /** a displayed equation or expression on its own line */
   | { readonly kind: 'display'; readonly content: readonly Inline[] }
   /** steps of a worked answer, equals signs aligned: left = right */
@@ -31,12 +37,16 @@ export type Block =
   /** short facts in a ruled strip: label and value */
   | { readonly kind: 'strip'; readonly facts: readonly { readonly label: string; readonly value: readonly Inline[] }[] }
   | { readonly kind: 'small-print'; readonly paragraphs: readonly (readonly Inline[])[] }
-  | { readonly kind: 'page-break' };
+  | { readonly kind: 'page-break' }
+  /** a line to cut along between copies; where print is so large that a copy fills a page, the next one starts a page instead */
+  | { readonly kind: 'cut' };
 
 export interface Paragraph {
   readonly kind: 'paragraph';
   readonly content: readonly Inline[];
   readonly weight?: 'light' | 'caution';
+  /** stays with what follows it */
+  readonly keeps?: true;
 }
 
 export interface Table {

@@ -10,7 +10,7 @@ import { partLetter } from './question-sheet.ts';
 /** Copies printed one after another, to cut apart and hand out for marking in pairs. */
 const COPIES = 4;
 
-/** A compact key: part, answer, marks, and nothing else. */
+/** A compact key: part, answer, marks, and nothing else; several copies to a page, with a line to cut along between them. */
 export function answerKey(paper: Paper, wording: Wording): Document {
   const words = wording.words('extras');
   const title = `${paper.title}: answers`;
@@ -33,15 +33,15 @@ export function answerKey(paper: Paper, wording: Wording): Document {
       widths: [1, 8, 1],
       small: true,
       whole: true,
+      folds: true,
     },
   ];
-  const head: Block = { kind: 'head', title: paper.title, facts: ['Answers'], cells: [] };
   return {
     title,
     language: 'en-GB',
     subject: 'Answers',
     kind: 'scheme',
     foot: title,
-    blocks: [head, ...Array.from({ length: COPIES }, copy).flat()],
+    blocks: Array.from({ length: COPIES }, (_, at) => (at === 0 ? copy() : [{ kind: 'cut' } as const, ...copy()])).flat(),
   };
 }

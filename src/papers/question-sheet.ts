@@ -5,8 +5,9 @@ import type { Wording } from '../document/wording.ts';
 import type { Words } from '../document/words.ts';
 import { plainText } from '../questions/gate/inlines-of.ts';
 import { partMarks } from '../questions/part-marks.ts';
-import { type PresentedPart, present, presentedMarks, workedExample } from '../questions/present.ts';
+import { type PresentedPart, present, presentedMarks } from '../questions/present.ts';
 import type { Part, Question } from '../questions/question.ts';
+import { workedExample } from '../questions/worked-example.ts';
 import { filledIn } from './answers-of.ts';
 import type { Paper } from './paper.ts';
 import { topicsOf } from './title-for.ts';
@@ -39,7 +40,7 @@ export function questionSheet(paper: Paper, wording: Wording, answered = false):
         note: words.inline('note'),
       },
       ...paper.questions.flatMap((question, at) => [
-        ...exampleBlocks(paper.examples.get(question.code), at + 1, words),
+        ...exampleBlocks(question, paper.examples.get(question.code), at + 1, words),
         questionBlock(question, at + 1, paper, { words, answered }),
       ]),
     ],
@@ -80,12 +81,17 @@ function questionBlock(question: Question, number: number, { request }: Paper, s
   };
 }
 
-/** Support `worked`: an example of the same kind, every step under its principle, before the question. */
-function exampleBlocks(example: Question | undefined, number: number, words: Words): Block[] {
+/**
+ * Support `worked`: an example of the same kind, every step under its principle, before the question. Before a choice it goes as far as
+ * the step that is chosen.
+ */
+function exampleBlocks(question: Question, example: Question | undefined, number: number, words: Words): Block[] {
   if (!example) return [];
   const stem = example.stem.flatMap((block) => (block.kind === 'given' ? block.blocks : [block]));
   const caption = plainText(words.inline('example', { number }));
-  return [{ kind: 'given', caption, blocks: [...stem, ...workedExample(example)] }];
+  const isChoice = question.parts.some(({ options }) => options);
+  const upTo = isChoice ? question.steps.findLast(({ id }) => example.steps.some((step) => step.id === id))?.id : undefined;
+  return [{ kind: 'given', caption, blocks: [...stem, ...workedExample(example, upTo)], keeps: true }];
 }
 
 function cautionBlocks(question: Question, words: Words): Block[] {

@@ -4,6 +4,7 @@ import type { Words } from '../document/words.ts';
 import type { Tables } from '../potentials/tables.ts';
 import { printedRows } from '../questions/printed-rows.ts';
 import type { MisconceptionId } from '../questions/question.ts';
+import { byPlace } from './by-place.ts';
 import type { Paper } from './paper.ts';
 import { partLetter } from './question-sheet.ts';
 
@@ -40,9 +41,4 @@ export function reveals(paper: Paper, tables: Tables, words: Words): Block[] {
       folds: true,
     },
   ];
-}
-
-/** `2a` before `2c` before `10a`. */
-function byPlace(one: string, other: string): number {
-  return Number.parseInt(one, 10) - Number.parseInt(other, 10) || (one < other ? -1 : one > other ? 1 : 0);
 }

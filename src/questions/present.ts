@@ -1,6 +1,6 @@
 import type { Block } from '../document/block.ts';
 import type { Inline } from '../document/inline.ts';
-import { strong, text } from '../document/inlines.ts';
+import { text } from '../document/inlines.ts';
 import type { MisconceptionId, Part, PartId, Point, PointId, Question, Step, Support } from './question.ts';
 import { showValue } from './show-value.ts';
 import { solve } from './solve.ts';
@@ -128,33 +128,4 @@ export function presentedMarks(parts: readonly PresentedPart[]): number {
 /** Parts and points that a support prints, for the scheme's columns. */
 export function givenPoints(parts: readonly PresentedPart[]): Map<PartId, Point[]> {
   return new Map(parts.map(({ part, given }) => [part.id, part.points.filter(({ id }) => given.has(id))]));
-}
-
-/**
- * The whole answer, worked, each step under the principle it uses: the example that stands before a question, or a solution, which shows
- * also what explains it.
- */
-export function workedExample(question: Question, as: 'example' | 'solution' = 'example'): Block[] {
-  const values = solve(question, 'printed');
-  return question.parts.flatMap((part, at): Block[] => {
-    const letter = as === 'solution' && question.parts.length > 1 ? [strong(`${'abcdefghijklmnop'[at]}\u2002`)] : [];
-    const steps = question.steps.filter((step) => step.part === part.id && (step.line || part.answers.includes(step.id)));
-    return [
-      { kind: 'paragraph', content: [...letter, ...part.prompt] },
-      ...steps.flatMap((step): Block[] => [
-        { kind: 'paragraph', weight: 'light', content: [text(sentence(step.principle))] },
-        exampleLine(step, values),
-      ]),
-      ...(as === 'solution' ? (part.explains ?? []) : []),
-    ];
-  });
-}
-
-function exampleLine(step: Step, values: Values): Block {
-  const line = step.line?.(values);
-  return line ? { kind: 'working', lines: [line] } : { kind: 'display', content: showValue(values.get(step.id)!, step.printed) };
-}
-
-function sentence(words: string): string {
-  return `${words[0]?.toUpperCase() ?? ''}${words.slice(1)}.`;
 }

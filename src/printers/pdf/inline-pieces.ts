@@ -110,10 +110,11 @@ function filledPiece(content: readonly Inline[], ems: number, pen: Pen): Piece {
   const width = Math.max(blank.width, written.width);
   const line = dots(0, pen.size * 0.12, width, pen.size);
   const speech: Speech = { type: 'Formula', alt: speakInlines(content) };
-  return new BoxBuilder(pen)
+  const piece = new BoxBuilder(pen)
     .path(line)
     .skip((width - written.width) / 2)
     .piece(written, pen.size * 0.06)
-    .reach(pen.size * 0.9, pen.size * 0.2)
     .build(speech, width);
+  // no higher than the gap, so that lines stand where they do without it
+  return { ...piece, ascent: blank.ascent, descent: blank.descent };
 }

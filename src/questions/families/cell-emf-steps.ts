@@ -50,7 +50,7 @@ export function cellSteps(facts: CellFacts, words: Words, ask: Ask): Step[] {
       'the half-cell with the less positive potential is oxidised',
       () => directionValue(facts.negative, facts.positive, words),
     ),
-    plainStep('equation', 'b', ['direction'], 'electrons given equal electrons taken', (values) => {
+    plainStep('equation', 'b', ['direction'], 'the electrons given equal the electrons taken', (values) => {
       const { oxidised, reduced } = runs(values, facts);
       return combinedValue(reduced.couple, oxidised.couple);
     }),

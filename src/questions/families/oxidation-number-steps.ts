@@ -81,11 +81,17 @@ function reducedStep(element: string): Step {
 }
 
 function changeStep(): Step {
-  return plainStep('change', 'b', ['before', 'after'], 'from the number in the reactant to that in the product', (values) => ({
-    kind: 'list',
-    joiner: 'then',
-    values: [valueAt(values, 'before'), valueAt(values, 'after')],
-  }));
+  return plainStep(
+    'change',
+    'b',
+    ['before', 'after'],
+    'the change goes from the number in the reactant to the number in the product',
+    (values) => ({
+      kind: 'list',
+      joiner: 'then',
+      values: [valueAt(values, 'before'), valueAt(values, 'after')],
+    }),
+  );
 }
 
 /** Why the number is a fraction: two statements. */

@@ -18,7 +18,7 @@ export function pairSteps(pair: Pair): Step[] {
   return [
     emfStep(pair),
     ...(pair.roles ? opposedSteps(pair) : alikeSteps(pair)),
-    plainStep('equation', 'c', ['direction'], 'electrons given equal electrons taken', (values) => {
+    plainStep('equation', 'c', ['direction'], 'the electrons given equal the electrons taken', (values) => {
       const { reduced, oxidised } = runs(pair, values);
       return combinedValue(reduced, oxidised);
     }),

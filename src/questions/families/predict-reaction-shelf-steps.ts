@@ -35,7 +35,7 @@ export function shelfSteps(shelf: Shelf): Step[] {
       const filled = { oxidant: species(bare(reduced.oxidised)), reductant: species(bare(oxidised.reduced)) };
       return wordsValue(`${reduced.id} ${oxidised.id}`, shelf.words.inline('answer-direction', filled));
     }),
-    plainStep('equation', 'c', ['direction', 'reagent'], 'electrons given equal electrons taken', (values) => {
+    plainStep('equation', 'c', ['direction', 'reagent'], 'the electrons given equal the electrons taken', (values) => {
       const { reduced, oxidised } = pairedWith(shelf, chosen(shelf, values));
       return combinedValue(reduced, oxidised);
     }),

@@ -67,7 +67,7 @@ function firstSteps({ rungs, reagent, isReduction }: Ladder, part: string, words
     plainStep('species', part, [], 'which species react and what they turn into', () =>
       wordsValue('species', words.inline('answer-species')),
     ),
-    plainStep('equation', part, ['species'], 'electrons given equal electrons taken', () =>
+    plainStep('equation', part, ['species'], 'the electrons given equal the electrons taken', () =>
       isReduction ? combinedValue(couple, reagent) : combinedValue(reagent, couple),
     ),
   ];
@@ -78,10 +78,16 @@ function overallSteps(ladder: Ladder, part: string, words: Words): Step[] {
     plainStep('overall-species', part, ['final'], 'the change from the first species to the last', (values) =>
       wordsValue(finalKey(values), words.inline('answer-species')),
     ),
-    plainStep('overall', part, ['overall-species', 'final'], 'all steps added, what stands on both sides cancelled', (values) => {
-      const equation = overallTo(ladder, finalKey(values));
-      return { kind: 'equation', equation: bareEquation(equation), arrow: 'forward' };
-    }),
+    plainStep(
+      'overall',
+      part,
+      ['overall-species', 'final'],
+      'all steps are added, and what stands on both sides cancels',
+      (values) => {
+        const equation = overallTo(ladder, finalKey(values));
+        return { kind: 'equation', equation: bareEquation(equation), arrow: 'forward' };
+      },
+    ),
   ];
 }
 
@@ -107,7 +113,7 @@ function stopSteps(ladder: Ladder, { stopPart }: LadderPlan, words: Words): Step
       id: 'stop-emf',
       part: stopPart,
       needs: ['final', datumOf(ladder.reagent), ...data],
-      principle: 'cell potential of the next step',
+      principle: 'the cell potential of the next step decides whether it takes place',
       printed: { dp: 2 },
       work: (values) => stopEmf(ladder, values, words),
       line: (values) => stopLine(ladder, values),

@@ -95,12 +95,33 @@ function readExample(before: number, blocks: readonly PlainBlock[]): ReadExample
   const parts = starts.map((start, at) => {
     const own = blocks.slice(start, starts[at + 1] ?? blocks.length).filter((block) => !isLight(block));
     const lines = own.map((block) =>
-      block.kind === 'display' ? ({ kind: 'paragraph', weight: 'light', content: block.content } as const) : block,
+      block.kind === 'display' ? ({ kind: 'paragraph', weight: 'light', content: bareAnswer(block.content) } as const) : block,
     );
-    return { kind: 'part', letter: 'abcdefgh'[at]!, marks: 0, blocks: lines } as const;
+    const letter = printedLetter(own[0]) ?? 'abcdefgh'[at]!;
+    return { kind: 'part', letter, marks: 0, blocks: lines } as const;
   });
   return { before, question: readQuestion({ kind: 'question', number: before, code: '', marks: 0, stem, parts }) };
 }
+
+/** The letter that stands in front of a part of an example. */
+function printedLetter(block: PlainBlock | undefined): string | undefined {
+  const first = block?.kind === 'paragraph' ? block.content[0] : undefined;
+  return first?.kind === 'text' && first.weight === 'strong' ? /^([a-p])\s$/.exec(first.text)?.[1] : undefined;
+}
+
+/** An answer without the label before it (`V^2+: +2`), and a sentence as words: no capital, no stop. */
+function bareAnswer(content: readonly PlainInline[]): PlainInline[] {
+  const isSentence = textOf(content.at(-1)).endsWith('.');
+  const sign = isSentence ? -1 : content.findLastIndex((inline) => inline.kind === 'text' && /^(: | )$/.test(inline.text));
+  const isLabelled = sign > 0 && (content[sign] as { text: string }).text === ': ';
+  const isEquated = sign > 0 && /=\s*$/.test(textOf(content[sign - 1]));
+  const [first, ...rest] = isLabelled || isEquated ? content.slice(sign + 1) : content;
+  if (first?.kind !== 'text') return [...(first ? [first] : []), ...rest];
+  const said = [{ ...first, text: first.text.charAt(0).toLowerCase() + first.text.slice(1) }, ...rest];
+  return textOf(said.at(-1)) === '.' ? said.slice(0, -1) : said;
+}
+
+const textOf = (inline: PlainInline | undefined): string => (inline?.kind === 'text' ? inline.text : '');
 
 /** Everything that is lettered in figures, wherever it stands in their drawing. */
 function figuresIn(blocks: readonly PlainBlock[]): ReadQuestion['figures'] {

@@ -27,7 +27,8 @@ const LABEL_SHARE = 0.9;
 /** A figure in a room, its labels of the size of the pen, everything under one mark. */
 export function drawFigure(figure: Figure, room: Room, mark: Mark): { slab: Slab; key: readonly (readonly Inline[])[] } {
   const { pen, width } = room;
-  const { lines, scale, dx, key, above, height } = placeLabels(figure, { width, scale: Math.max(1, pen.size / LABEL_SIZE), pen });
+  const grown = Math.max(1, Math.min(pen.size / LABEL_SIZE, (MOST_OF_PAGE * heightIn(pen)) / figure.height));
+  const { lines, scale, dx, key, above, height } = placeLabels(figure, { width, scale: grown, pen });
   const paths = figure.draw.flatMap((each) =>
     each.kind === 'path' ? [drawPath(each, room.x + dx, scale, pen.measures.size.text, mark)] : [],
   );
@@ -40,6 +41,11 @@ export function drawFigure(figure: Figure, room: Room, mark: Mark): { slab: Slab
     key,
   };
 }
+
+/** Share of a page that a figure may grow to, so that its heading stands with it. */
+const MOST_OF_PAGE = 0.74;
+
+const heightIn = ({ measures: { height, margin } }: Pen): number => height - margin.top - margin.bottom;
 
 /** `1 zinc; 2 salt bridge` */
 function keyText(key: readonly (readonly Inline[])[]): Inline[] {

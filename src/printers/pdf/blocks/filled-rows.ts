@@ -1,4 +1,5 @@
 import { alongLine } from '../../../document/along-line.ts';
+import type { Filled, WorkingLine } from '../../../document/block.ts';
 import type { Inline } from '../../../document/inline.ts';
 import { breakLines, type Line } from '../break-lines.ts';
 import { BEFORE_ARROW } from '../chemistry-pieces.ts';
@@ -105,4 +106,13 @@ function apartIn(lines: readonly Line[], pen: Pen): number {
 /** Height of a set line's baseline below its top. */
 export function ascentOf(line: Line, pen: Pen): number {
   return Math.max(strutAscent(pen), ...line.pieces.map((piece) => piece.ascent + pen.size * 0.02));
+}
+
+/** Working as sentences, then the answers that none of it ends in. */
+export function paragraphsOf({ working, answers }: Filled): (readonly Inline[])[] {
+  return [...working.map(asText), ...answers.flatMap(({ content, worked }) => (worked ? [] : [content]))];
+}
+
+function asText({ left, right }: WorkingLine): Inline[] {
+  return left.length > 0 ? [...left, { kind: 'text', text: ' = ' }, ...right] : [...right];
 }

@@ -1,6 +1,5 @@
-import type { AnswerSpace, Filled, WorkingLine } from '../../../document/block.ts';
+import type { AnswerSpace, Filled } from '../../../document/block.ts';
 import type { Inline } from '../../../document/inline.ts';
-import { breakLines } from '../break-lines.ts';
 import { arrowPiece } from '../chemistry-pieces.ts';
 import { inlinePieces } from '../inline-pieces.ts';
 import { type Item, type PathItem, shift } from '../item.ts';
@@ -8,7 +7,7 @@ import { joinPieces, type Pen } from '../piece.ts';
 import { inner, type Room } from '../room.ts';
 import { FEW_LINES } from '../settings.ts';
 import { type Slab, slab, stack } from '../slab.ts';
-import { type Rows, type Written, writeOnRows, writeSides } from './filled-rows.ts';
+import { paragraphsOf, type Rows, type Written, writeOnRows, writeSides } from './filled-rows.ts';
 
 /**
  * An answer on the dots of its space, which keeps its height and its rules: the very sheet, filled in. The space is laid as for a pupil;
@@ -33,15 +32,6 @@ function rowsOf({ items, height }: Slab, { pen }: Room): Rows {
   return feet.length > 0
     ? { count: feet.length, pitch: ruled, first: feet[0]! }
     : { count: Math.max(1, Math.round(height / ruled)), pitch: ruled, first: Math.min(height, ruled) - 1 };
-}
-
-/** Working as sentences, then the answers that none of it ends in. */
-export function paragraphsOf({ working, answers }: Filled): (readonly Inline[])[] {
-  return [...working.map(asText), ...answers.flatMap(({ content, worked }) => (worked ? [] : [content]))];
-}
-
-function asText({ left, right }: WorkingLine): Inline[] {
-  return left.length > 0 ? [...left, { kind: 'text', text: ' = ' }, ...right] : [...right];
 }
 
 /** An equation on one line, its arrow where the printed one stands when there is room; nothing when a line is too short for it. */
@@ -78,14 +68,4 @@ function shared(bare: readonly Slab[], rules: readonly PathItem[][], lines: read
 
 function unmarked({ mark: _mark, ...path }: PathItem): PathItem {
   return path;
-}
-
-/** The largest of the sizes, from the pen's to the floor, at which content is no wider than there is room. */
-export function sizeFor(content: readonly Inline[], width: number, pen: Pen): number {
-  const { floor } = pen.measures;
-  for (let size = pen.size; size > floor; size -= 0.4) {
-    const set = breakLines(inlinePieces(content, { ...pen, size }), Number.POSITIVE_INFINITY);
-    if ((set[0]?.width ?? 0) <= width) return size;
-  }
-  return Math.min(pen.size, floor);
 }

@@ -17,9 +17,13 @@ export function layGiven(given: Given, room: Room): Slab[] {
   const height = body.height + pad * 1.5;
   const above = measures.step * 1.4;
   if (height > measures.height - measures.margin.top - measures.margin.bottom) return withAbove(slabs, above);
+  const after = given.keeps ? BESIDE : 0;
   const items = body.items.map((item) => ({ ...item, y: item.y + pad * 0.7 }));
-  return [slab(height, [box(room.x, 0, room.width, height, measures.hairline, INK.rule), ...items], { above })];
+  return [slab(height, [box(room.x, 0, room.width, height, measures.hairline, INK.rule), ...items], { above, after })];
 }
+
+/** Cost of turning the page behind what belongs to the next block: small where both pages are seen at once. */
+const BESIDE = 14;
 
 function layInside(given: Given, room: Room): Slab[] {
   const pen = smallPen(room.pen, 'strong');

@@ -2,6 +2,7 @@ import type { Block } from '../../../document/block.ts';
 import type { Room } from '../room.ts';
 import { type Slab, withAbove } from '../slab.ts';
 import { layAnswer } from './answer-block.ts';
+import { layCut } from './cut-block.ts';
 import { layFigure } from './figure-block.ts';
 import { layGiven } from './given-block.ts';
 import { layHead } from './head-block.ts';
@@ -35,6 +36,7 @@ const HANDLERS: Handlers = {
   strip: layStrip,
   'small-print': laySmallPrint,
   'page-break': layPageBreak,
+  cut: layCut,
 };
 
 /** Lays blocks one below the other. An unknown kind is a fault of ours. */

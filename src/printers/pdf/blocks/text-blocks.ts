@@ -9,7 +9,12 @@ import { addMark, addTag } from '../tag.ts';
 type Of<K extends Block['kind']> = Extract<Block, { kind: K }>;
 
 /** Running text; light paragraphs step back by their grey, not by thin strokes. A caution stands beside an upright rule, its words first. */
-export function layParagraph({ content, weight }: Paragraph, room: Room): Slab[] {
+export function layParagraph(paragraph: Paragraph, room: Room): Slab[] {
+  const slabs = laidParagraph(paragraph, room);
+  return paragraph.keeps ? keepTogether(slabs, KEEP) : slabs;
+}
+
+function laidParagraph({ content, weight }: Paragraph, room: Room): Slab[] {
   const { step, size } = room.pen.measures;
   if (weight === 'caution') {
     const dx = size.text * 0.9;

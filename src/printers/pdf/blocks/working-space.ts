@@ -1,16 +1,17 @@
-import type { AnswerSpace, Block, Filled } from '../../../document/block.ts';
+import type { AnswerSpace, Filled } from '../../../document/block.ts';
 import type { Inline } from '../../../document/inline.ts';
 import { speakInlines, speakQuantity } from '../../../document/spoken.ts';
 import type { Line } from '../break-lines.ts';
 import { fieldIn } from '../fields.ts';
 import { inlinePieces } from '../inline-pieces.ts';
-import { box, INK, type Item, shift } from '../item.ts';
+import { box, INK, type Item } from '../item.ts';
 import type { Pen, Piece } from '../piece.ts';
 import { blanksIn, inner, type Room } from '../room.ts';
 import { setLines } from '../set-lines.ts';
 import { MM } from '../settings.ts';
 import { type Slab, slab, stack } from '../slab.ts';
-import { addTag, type Tag } from '../tag.ts';
+import { addTag } from '../tag.ts';
+import { workingIn } from './filled-working.ts';
 
 type Working = Extract<AnswerSpace, { kind: 'working' }>;
 
@@ -50,27 +51,6 @@ const symbolPieces = (symbol: Working['symbol'], pen: Pen): readonly Piece[] =>
   inlinePieces([...symbol, { kind: 'text', text: ' =\u00a0' }], pen);
 
 const widthOf = (pieces: readonly Piece[]): number => pieces.reduce((sum, piece) => sum + piece.width, 0);
-
-/** Working at the largest size at which it is no higher than the box has room for. */
-function workingIn({ working, answers }: Filled, room: Room, height: number): Slab {
-  const words = answers.slice(1).flatMap(({ content, worked }) => (worked ? [] : [{ kind: 'paragraph', content } as const]));
-  const blocks: Block[] = [...(working.length > 0 ? [{ kind: 'working', lines: working } as const] : []), ...words];
-  const { floor } = room.pen.measures;
-  for (let size = room.pen.size; ; size -= 0.4) {
-    const tag: Tag = { type: 'Div', kids: [] };
-    const pen = { face: 'strong' as const, size: Math.max(size, floor) };
-    const [first, ...rest] = room.lay(blocks, inner(room, { pen, tag }));
-    if (!first) return slab(0, []);
-    const laid = stack([{ ...first, above: 0 }, ...rest]);
-    const dy = room.pen.size * 0.35;
-    if (laid.height + dy > height && size > floor) continue;
-    room.tag.kids.push(...tag.kids);
-    return slab(
-      laid.height + dy,
-      laid.items.map((item) => shift(item, 0, dy)),
-    );
-  }
-}
 
 /** What stands on the answer line: the unit is printed there already. */
 function resultOf({ answers }: Filled, unit: string): readonly Inline[] {
