@@ -8,7 +8,7 @@ import type { Laid, Page } from './page.ts';
 import { paginate, type Turning } from './paginate.ts';
 import type { Pen } from './piece.ts';
 import type { Room } from './room.ts';
-import { type Measures, measure, type Settings, TINTS } from './settings.ts';
+import { FEW_LINES, type Measures, measure, type Settings, TINTS } from './settings.ts';
 import { settleHeadings } from './settle-headings.ts';
 import type { Slab } from './slab.ts';
 
@@ -61,7 +61,8 @@ export function turningIn({ pen: { measures }, sheet }: Room): Turning {
   return {
     height: measures.height - measures.margin.top - measures.margin.bottom,
     early: sheet ? EARLY : 0,
-    isDuplex: measures.sides === 'both',
+    // what is read without writing may go on over the leaf, and huge print has to
+    isDuplex: measures.sides === 'both' && sheet && measures.size.text <= FEW_LINES,
   };
 }
 

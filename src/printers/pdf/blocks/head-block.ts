@@ -62,7 +62,9 @@ function cellStrip(cells: readonly string[], room: Room, beside: boolean): Strip
   const size = Math.max(measures.floor, measures.size.text * 0.7);
   const width = beside ? measures.frame * STRIP : measures.frame;
   const left = room.x + measures.frame - width;
-  const height = Math.max(measures.size.text * (measures.size.text > FEW_LINES ? 1.75 : 2.15), 23);
+  // huge print has no height to spare, unless a name is to be typed as large as it
+  const ems = measures.size.text > FEW_LINES && !room.fields ? 1.75 : 2.15;
+  const height = Math.max(measures.size.text * ems, 23);
   const items = cells.flatMap((text, i) => {
     const share = i === 0 ? width : width / (cells.length - 1);
     const x = i === 0 ? left : left + (i - 1) * share;
