@@ -6,10 +6,11 @@ import type { Words } from '../document/words.ts';
 import { plainText } from '../questions/gate/inlines-of.ts';
 import { partMarks } from '../questions/part-marks.ts';
 import { type PresentedPart, present, presentedMarks } from '../questions/present.ts';
-import type { Part, Question } from '../questions/question.ts';
+import type { Caution, Part, Question } from '../questions/question.ts';
 import { workedExample } from '../questions/worked-example.ts';
 import { filledIn } from './answers-of.ts';
 import type { Paper } from './paper.ts';
+import { fullCaution, gatheredCautions, referToCautions } from './sheet-cautions.ts';
 import { topicsOf } from './title-for.ts';
 
 const LETTERS = 'abcdefghijklmnopqrstuvwxyz';
@@ -21,6 +22,7 @@ const OPTION_LETTERS = 'ABCDEFGH';
  */
 export function questionSheet(paper: Paper, wording: Wording, answered = false): Document {
   const words = wording.words('sheet');
+  const gathered = gatheredCautions(paper.questions);
   const facts = [sentenceOf(topicsOf(paper.questions)), timeText(paper), `${paper.marks} marks`];
   return {
     title: paper.title,
@@ -39,9 +41,10 @@ export function questionSheet(paper: Paper, wording: Wording, answered = false):
         cells: ['Name', 'Class', 'Date', `Marks / ${paper.marks}`],
         note: words.inline('note'),
       },
+      ...(gathered.length > 0 ? [fullCaution(gathered, words)] : []),
       ...paper.questions.flatMap((question, at) => [
         ...exampleBlocks(question, paper.examples.get(question.code), at + 1, words),
-        questionBlock(question, at + 1, paper, { words, answered }),
+        questionBlock(question, at + 1, paper, { words, answered, gathered }),
       ]),
     ],
   };
@@ -66,17 +69,18 @@ export function partLetter(question: Question, at: number): string | undefined {
 interface Style {
   readonly words: Words;
   readonly answered: boolean;
+  /** cautions that stand once for the whole sheet; none when a question carries its own */
+  readonly gathered: readonly Caution[];
 }
 
 function questionBlock(question: Question, number: number, { request }: Paper, style: Style): QuestionBlock {
-  const { words, answered } = style;
-  const parts = present(question, request.support, request.on, answered);
+  const parts = present(question, request.support, request.on, style.answered);
   return {
     kind: 'question',
     number,
     code: question.code,
     marks: presentedMarks(parts),
-    stem: [...question.stem, ...cautionBlocks(question, words)],
+    stem: [...question.stem, ...cautionBlocks(question, style)],
     parts: parts.map((part, at) => partBlock(question, part, partLetter(question, at), style)),
   };
 }
@@ -94,10 +98,9 @@ function exampleBlocks(question: Question, example: Question | undefined, number
   return [{ kind: 'given', caption, blocks: [...stem, ...workedExample(example, upTo)], keeps: true }];
 }
 
-function cautionBlocks(question: Question, words: Words): Block[] {
-  if (question.cautions.length === 0) return [];
-  const caution = question.cautions.map((each) => each.caution).join(' ');
-  return [{ kind: 'paragraph', weight: 'caution', content: words.inline('caution', { caution }) }];
+function cautionBlocks({ cautions }: Question, { words, gathered }: Style): Block[] {
+  if (cautions.length === 0) return [];
+  return [gathered.length > 0 ? referToCautions(cautions, words) : fullCaution(cautions, words)];
 }
 
 function partBlock(question: Question, presented: PresentedPart, letter: string | undefined, style: Style): PartBlock {

@@ -9,7 +9,7 @@ const FORMS = ['solid', 'solution', 'liquid', 'gas', 'powder'] as const;
 const SIGNALS = ['Danger', 'Warning', 'none'] as const;
 /** Hazard statements that come without a signal word (CLP, Annex I: aquatic chronic 3 and 4). */
 const WITHOUT_SIGNAL = ['H412', 'H413'];
-const LONGEST_CAUTION = 130;
+const LONGEST_CAUTION = 140;
 
 /** The hazards rows, each with the row of its file for faults found later. */
 export function readHazards(file: string, text: string, faults: FaultList): Told<Hazard>[] {

@@ -18,7 +18,8 @@ export interface Handled {
 export function cautionsFor(handled: readonly Handled[], tables: Tables): Caution[] | undefined {
   const rows = handled.map((each) => tables.hazards.find((hazard) => matches(hazard, each)));
   if (rows.some((row) => row === undefined)) return undefined;
-  const found = new Map(rows.flatMap((row) => (row ? [[row.substance + row.form, row] as const] : [])));
+  const told = rows.map((row, at) => row && (handled[at]!.concentration === undefined ? ofNoStrength(row) : row));
+  const found = new Map(told.flatMap((row) => (row ? [[row.substance + row.form, row] as const] : [])));
   return [...found.values()].map(({ substance, caution, signal, statements, source, fromMemory }) => ({
     substance,
     caution,
@@ -27,6 +28,13 @@ export function cautionsFor(handled: readonly Handled[], tables: Tables): Cautio
     source,
     fromMemory,
   }));
+}
+
+/** Where no concentration is given the strongest is reckoned with, and not called strong. */
+function ofNoStrength(row: Hazard): Hazard {
+  const without = (words: string) => words.replace(/^strong (.)/i, (_, first: string) => first);
+  const caution = without(row.caution);
+  return { ...row, substance: without(row.substance), caution: caution.charAt(0).toUpperCase() + caution.slice(1) };
 }
 
 function matches(hazard: Hazard, { key, form, concentration }: Handled): boolean {

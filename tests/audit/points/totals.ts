@@ -81,9 +81,15 @@ export function auditReveals(ledger: Ledger, place: Place, scheme: ReadMarkSchem
   );
 }
 
+/** A question whose cautions stand at the head of the sheet. */
+const REFERS = /^Caution Read the lines about (.+) at the head of this sheet\.$/;
+
 /** Each caution that pupils read stands in the staff's list with its source, and each line of that list in some caution. */
 export function auditHazards(ledger: Ledger, place: Place, sheet: ReadSheet, scheme: ReadMarkScheme): void {
-  const cautions = sheet.questions.map(({ caution }) => caution).filter((each) => each !== '');
+  const own = sheet.questions.map(({ caution }) => caution).filter((each) => each !== '');
+  const named = own.flatMap((each) => (REFERS.exec(each)?.[1] ?? '').split(/, | and /).filter(Boolean));
+  const cautions = [sheet.caution, ...own.filter((each) => !REFERS.test(each))].filter((each) => each !== '');
+  const known = (name: string) => sheet.caution.toLowerCase().includes(` ${name.toLowerCase()}: `);
   const lines = scheme.hazards.map(
     (line) => /^.*? (?:(?:Danger|Warning)(?: \([^)]*\))?\. )?(?<told>[A-Z].*?) Source: .+\.$/.exec(line)?.groups?.told ?? '',
   );
@@ -93,6 +99,10 @@ export function auditHazards(ledger: Ledger, place: Place, sheet: ReadSheet, sch
   );
   ledger.noteAll(place, 'hazards and cautions', [
     ...untold.map((line) => `"${line}" stands in no caution of the sheet`),
+    ...named.filter((name) => !known(name)).map((name) => `a question refers to ${name}, of which the sheet says nothing`),
+    ...(sheet.caution !== '' && named.length === 0
+      ? ['cautions stand at the head of the sheet to which no question refers']
+      : []),
     ...rest
       .filter((each) => !/^This is written work: before any practical work, follow .*risk assessment\.$/.test(each))
       .map((each) => `no hazard line for "${each}"`),

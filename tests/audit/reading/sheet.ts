@@ -50,6 +50,8 @@ export interface ReadSheet {
   readonly title: string;
   readonly facts: readonly string[];
   readonly cells: readonly string[];
+  /** cautions that stand once, at the head of the sheet */
+  readonly caution: string;
   readonly questions: readonly ReadQuestion[];
   readonly examples: readonly ReadExample[];
 }
@@ -60,6 +62,7 @@ export function readSheet({ blocks }: PlainDocument): ReadSheet {
     title: head?.title ?? '',
     facts: head?.facts ?? [],
     cells: head?.cells ?? [],
+    caution: cautionIn(blocks),
     questions: blocks.flatMap((block) => (block.kind === 'question' ? [readQuestion(block)] : [])),
     examples: blocks.flatMap((block) => {
       const before = block.kind === 'given' ? /^Worked example for question (\d+)$/.exec(block.caption)?.[1] : undefined;
@@ -67,6 +70,9 @@ export function readSheet({ blocks }: PlainDocument): ReadSheet {
     }),
   };
 }
+
+const cautionIn = (blocks: readonly PlainBlock[]): string =>
+  blocks.map((block) => (block.kind === 'paragraph' && block.weight === 'caution' ? runText(block.content) : '')).join('');
 
 function readQuestion({ number, code, marks, stem, parts }: PlainQuestion): ReadQuestion {
   const prose = proseIn(stem);
@@ -78,9 +84,7 @@ function readQuestion({ number, code, marks, stem, parts }: PlainQuestion): Read
     stemText: prose.map(runText).join('\n'),
     tables: tablesIn(stem),
     figures: figuresIn(stem),
-    caution: stem
-      .map((block) => (block.kind === 'paragraph' && block.weight === 'caution' ? runText(block.content) : ''))
-      .join(''),
+    caution: cautionIn(stem),
     parts: parts.map(readPart),
   };
 }
