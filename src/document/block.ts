@@ -87,11 +87,21 @@ export interface GridAxes {
 export interface AnswerBlock {
   readonly kind: 'answer';
   readonly space: AnswerSpace;
+  /** what stands in the space on a teacher copy, which is as high as without it; a sheet for pupils never carries it */
+  readonly filled?: Filled;
+}
+
+export interface Filled {
+  readonly working: readonly WorkingLine[];
+  /** `worked` when a line of the working ends in it */
+  readonly answers: readonly { readonly content: readonly Inline[]; readonly worked: boolean }[];
 }
 
 export interface Option {
   readonly letter: string;
   readonly content: readonly Inline[];
+  /** on a teacher copy: the ring is filled */
+  readonly right?: true;
 }
 
 /** A question: a hanging number, its stem and data, then its parts. Kept together where a page can hold it. */

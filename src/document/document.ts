@@ -9,5 +9,7 @@ export interface Document {
   /** `sheet` shows marking cells and a page total in the foot; `scheme` does not */
   readonly kind: 'sheet' | 'scheme';
   readonly foot: string;
+  /** a sheet with its answers filled in: laid out just as the sheet, with nothing to type into */
+  readonly answered?: true;
   readonly blocks: readonly Block[];
 }

@@ -17,8 +17,8 @@ export type Inline =
   | PhysicalSymbol
   /** a stacked fraction in worked lines */
   | { readonly kind: 'fraction'; readonly above: readonly Inline[]; readonly below: readonly Inline[] }
-  /** dotted gap to write in, width in ems */
-  | { readonly kind: 'gap'; readonly width: number };
+  /** dotted gap to write in, width in ems; on a teacher copy what belongs into it stands on the dots */
+  | { readonly kind: 'gap'; readonly width: number; readonly filled?: readonly Inline[] };
 
 /** → or ⇌ */
 export type Arrow = 'forward' | 'reversible';

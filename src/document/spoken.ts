@@ -95,7 +95,7 @@ function speakInline(inline: Inline): string {
     case 'fraction':
       return ` fraction ${speakInlines(inline.above)} over ${speakInlines(inline.below)} end of fraction `;
     case 'gap':
-      return ' blank ';
+      return inline.filled ? ` ${speakInlines(inline.filled)} ` : ' blank ';
   }
 }
 

@@ -1,10 +1,10 @@
-import type { Block } from '../document/block.ts';
+import type { Block, Filled } from '../document/block.ts';
 import type { Inline } from '../document/inline.ts';
 import { strong } from '../document/inlines.ts';
 import type { Part, Question } from '../questions/question.ts';
 import { showValue } from '../questions/show-value.ts';
 import { solve } from '../questions/solve.ts';
-import type { Values } from '../questions/value.ts';
+import type { NodeId, Values } from '../questions/value.ts';
 import { optionLetter } from './option-letter.ts';
 
 /** The answers of a part as they stand on the answer line, one run each; the letter of the key before a choice. */
@@ -15,6 +15,25 @@ export function answersOf(question: Question, part: Part, values: Values = solve
     const shown = showValue(values.get(id)!, step.printed, id);
     return key === undefined ? shown : [strong(`${optionLetter(key)}  `), ...shown];
   });
+}
+
+/**
+ * What a pupil who is right writes into the space of a part: its working, and its answers.
+ * @param shown steps that are printed on the sheet
+ */
+export function filledIn(question: Question, part: Part, shown: ReadonlySet<NodeId>): Filled {
+  const values = solve(question, 'printed');
+  const steps = question.steps.filter(({ id, part: own }) => own === part.id && !shown.has(id));
+  const worked = new Set(steps.flatMap(({ id, line }) => (line ? [id] : [])));
+  const answers = part.answers.flatMap((id) => {
+    if (shown.has(id)) return [];
+    const value = values.get(id)!;
+    if (part.space.kind === 'short' && value.kind === 'words' && value.each)
+      return value.each.map((content) => ({ content, worked: false }));
+    const { printed } = question.steps.find((step) => step.id === id)!;
+    return [{ content: showValue(value, printed), worked: worked.has(id) }];
+  });
+  return { working: steps.flatMap(({ line }) => (line ? [line(values)] : [])), answers };
 }
 
 /** A part worked: its lines of arithmetic, and the answers that no line ends in. */

@@ -1,4 +1,4 @@
-import type { Block, PartBlock, QuestionBlock } from '../document/block.ts';
+import type { Block, Filled, PartBlock, QuestionBlock } from '../document/block.ts';
 import type { Document } from '../document/document.ts';
 import { text } from '../document/inlines.ts';
 import type { Wording } from '../document/wording.ts';
@@ -7,14 +7,18 @@ import { plainText } from '../questions/gate/inlines-of.ts';
 import { partMarks } from '../questions/part-marks.ts';
 import { type PresentedPart, present, presentedMarks, workedExample } from '../questions/present.ts';
 import type { Part, Question } from '../questions/question.ts';
+import { filledIn } from './answers-of.ts';
 import type { Paper } from './paper.ts';
 import { topicsOf } from './title-for.ts';
 
 const LETTERS = 'abcdefghijklmnopqrstuvwxyz';
 const OPTION_LETTERS = 'ABCDEFGH';
 
-/** The sheet that goes to the class: no answer stands in it, in text or out of sight. */
-export function questionSheet(paper: Paper, wording: Wording): Document {
+/**
+ * The sheet that goes to the class: no answer stands in it, in text or out of sight.
+ * @param answered answers stand in their places, for the teacher copy
+ */
+export function questionSheet(paper: Paper, wording: Wording, answered = false): Document {
   const words = wording.words('sheet');
   const facts = [sentenceOf(topicsOf(paper.questions)), timeText(paper), `${paper.marks} marks`];
   return {
@@ -36,7 +40,7 @@ export function questionSheet(paper: Paper, wording: Wording): Document {
       },
       ...paper.questions.flatMap((question, at) => [
         ...exampleBlocks(paper.examples.get(question.code), at + 1, words),
-        questionBlock(question, at + 1, paper, words),
+        questionBlock(question, at + 1, paper, { words, answered }),
       ]),
     ],
   };
@@ -57,15 +61,22 @@ export function partLetter(question: Question, at: number): string | undefined {
   return question.parts.length > 1 ? LETTERS[at]! : undefined;
 }
 
-function questionBlock(question: Question, number: number, { request }: Paper, words: Words): QuestionBlock {
-  const parts = present(question, request.support, request.on);
+/** How parts are printed. */
+interface Style {
+  readonly words: Words;
+  readonly answered: boolean;
+}
+
+function questionBlock(question: Question, number: number, { request }: Paper, style: Style): QuestionBlock {
+  const { words, answered } = style;
+  const parts = present(question, request.support, request.on, answered);
   return {
     kind: 'question',
     number,
     code: question.code,
     marks: presentedMarks(parts),
     stem: [...question.stem, ...cautionBlocks(question, words)],
-    parts: parts.map((part, at) => partBlock(part, partLetter(question, at), words)),
+    parts: parts.map((part, at) => partBlock(question, part, partLetter(question, at), style)),
   };
 }
 
@@ -83,11 +94,13 @@ function cautionBlocks(question: Question, words: Words): Block[] {
   return [{ kind: 'paragraph', weight: 'caution', content: words.inline('caution', { caution }) }];
 }
 
-function partBlock({ part, hints, printed, given, asks }: PresentedPart, letter: string | undefined, words: Words): PartBlock {
+function partBlock(question: Question, presented: PresentedPart, letter: string | undefined, style: Style): PartBlock {
+  const { words, answered } = style;
+  const { part, hints, printed, given, shown, asks } = presented;
   const told = hints.map(
     (hint): Block => ({ kind: 'paragraph', weight: 'light', content: [...words.inline('hint'), text(' '), ...hint] }),
   );
-  const answers = asks ? answerBlocks(part) : [];
+  const answers = asks ? answerBlocks(part, answered ? filledIn(question, part, shown) : undefined) : [];
   return {
     kind: 'part',
     ...(letter === undefined ? {} : { letter }),
@@ -96,8 +109,12 @@ function partBlock({ part, hints, printed, given, asks }: PresentedPart, letter:
   };
 }
 
-function answerBlocks(part: Part): Block[] {
-  if (part.options)
-    return [{ kind: 'options', options: part.options.map(({ content }, at) => ({ letter: OPTION_LETTERS[at]!, content })) }];
-  return part.space.kind === 'none' ? [] : [{ kind: 'answer', space: part.space }];
+function answerBlocks(part: Part, filled: Filled | undefined): Block[] {
+  if (part.options) {
+    const options = part.options.map(({ content, slip }, at) => {
+      return { letter: OPTION_LETTERS[at]!, content, ...(filled && slip === undefined ? { right: true as const } : {}) };
+    });
+    return [{ kind: 'options', options }];
+  }
+  return part.space.kind === 'none' ? [] : [{ kind: 'answer', space: part.space, ...(filled ? { filled } : {}) }];
 }

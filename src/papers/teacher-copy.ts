@@ -1,27 +1,40 @@
-import type { Block, PartBlock } from '../document/block.ts';
+import type { Block } from '../document/block.ts';
 import type { Document } from '../document/document.ts';
 import type { Wording } from '../document/wording.ts';
-import { workedPart } from './answers-of.ts';
+import type { Words } from '../document/words.ts';
 import type { Paper } from './paper.ts';
-import { questionSheet } from './question-sheet.ts';
+import { partLetter, questionSheet } from './question-sheet.ts';
 
-/** The question sheet with every answer in its place, for the desk and for the screen. */
+/**
+ * The very question sheet with every answer in its place, page for page, so that it can be held beside a pupil's. What explains an
+ * answer (a ladder of potentials) stands on a page of its own behind it.
+ */
 export function teacherCopy(paper: Paper, wording: Wording): Document {
   const words = wording.words('extras');
-  const sheet = questionSheet(paper, wording);
-  const blocks = sheet.blocks.map((block): Block => {
-    if (block.kind === 'head') return { ...block, cells: [], note: words.inline('teacher-note') };
-    if (block.kind !== 'question') return block;
-    const question = paper.questions[block.number - 1]!;
-    const answers = question.parts.map((part) => [...workedPart(question, part), ...(part.explains ?? [])]);
-    return { ...block, parts: block.parts.map((part, at) => answered(part, answers[at]!)) };
-  });
-  return { ...sheet, kind: 'scheme', title: `${paper.title}: teacher copy`, foot: `${paper.title}: teacher copy`, blocks };
+  const sheet = questionSheet(paper, wording, true);
+  const title = `${paper.title}: teacher copy`;
+  return {
+    ...sheet,
+    title,
+    answered: true,
+    blocks: [...sheet.blocks.map((block) => headed(block, words)), ...explained(paper, words)],
+  };
 }
 
-function answered(part: PartBlock, answer: readonly Block[]): PartBlock {
-  return {
-    ...part,
-    blocks: [...part.blocks.filter(({ kind }) => kind !== 'answer'), { kind: 'given', caption: 'Answer', blocks: answer }],
-  };
+/** The head as high as the sheet's: the cell for a name says what this copy is. */
+function headed(block: Block, words: Words): Block {
+  if (block.kind !== 'head') return block;
+  const said = words.inline('teacher-cell').map((inline) => (inline.kind === 'text' ? inline.text : ''));
+  return { ...block, cells: block.cells.map((cell, at) => (at === 0 ? said.join('') : cell)) };
+}
+
+function explained({ questions }: Paper, words: Words): Block[] {
+  const figures = questions.flatMap((question, number) =>
+    question.parts.flatMap((part, at): Block[] => {
+      const heading = words.inline('teacher-explains', { place: `${number + 1}${partLetter(question, at) ?? ''}` });
+      return part.explains ? [{ kind: 'heading', level: 3, content: heading }, ...part.explains] : [];
+    }),
+  );
+  if (figures.length === 0) return [];
+  return [{ kind: 'page-break' }, { kind: 'heading', level: 2, content: words.inline('teacher-explained') }, ...figures];
 }

@@ -1,6 +1,7 @@
 import type { Inline } from '../document/inline.ts';
 import { text } from '../document/inlines.ts';
 import { acceptedRange } from './accepted-range.ts';
+import { couldBeChosen } from './could-be-chosen.ts';
 import { valuePoint } from './point.ts';
 import type { ChoiceOption, Item, Objective, Part, Row, Step } from './question.ts';
 import { rowsOf } from './rows.ts';
@@ -40,7 +41,9 @@ export function asChoice(item: Item, ask: ChoiceAsk): Item | undefined {
   const step = steps.find(({ id }) => id === ask.step)!;
   const right = solve(whole).get(ask.step)!;
   const key: ChoiceOption = { value: right, content: showValue(right, step.printed, ask.step), aliases: [], feedback: '' };
-  return { ...whole, parts: [arranged({ ...bare, choice: { key, pool, most: ask.most } })] };
+  // A slip whose answer can be no option is nothing that this question shows.
+  const shown = slips.filter((slip) => pool.some((option) => option.slip === slip.id || option.aliases.includes(slip.id)));
+  return { ...whole, slips: shown, parts: [arranged({ ...bare, choice: { key, pool, most: ask.most } })] };
 }
 
 function partOf({ step, prompt, objective, maths, practical }: ChoiceAsk): Part {
@@ -72,14 +75,20 @@ function stepsTo(item: Item, id: NodeId): Set<NodeId> {
   return found;
 }
 
-/** One option for each row that changes the answer, in the family's order; none that a marker would accept as right. */
+/** One option for each row that changes the answer, in the family's order; none that a marker would accept, or that nobody would choose. */
 function wrongOptions(item: Item, id: NodeId): ChoiceOption[] {
+  const right = solve(item).get(id)!;
   const step = item.steps.find((each) => each.id === id)!;
   const range = step.printed === 'exact' ? undefined : acceptedRange(item, id);
   const taken: ChoiceOption[] = [];
   for (const row of rowsOf(item)) {
     const seen = row.seen.get('a')?.find((each) => each.step === id);
-    if (!seen || taken.some(({ value }) => sameValue(value, seen.value, step.printed))) continue;
+    if (
+      !seen ||
+      !couldBeChosen(seen.value, right, step.printed) ||
+      taken.some(({ value }) => sameValue(value, seen.value, step.printed))
+    )
+      continue;
     const inRange =
       range &&
       seen.value.kind === 'number' &&

@@ -1,11 +1,12 @@
 import { standardEmf, THRESHOLD } from '../chemistry/cell.ts';
 import type { Couple, Medium } from '../chemistry/couple.ts';
-import { type CoupleIndex, type FactIndex, indexCouples, indexFacts } from '../chemistry/couple-index.ts';
+import { type FactIndex, indexFacts } from '../chemistry/couple-index.ts';
 import type { Condition } from '../chemistry/facts.ts';
-import type { SpeciesKey } from '../chemistry/formula.ts';
 import { judgePair, type Verdict } from '../chemistry/pair-verdict.ts';
 import { coefficientOf } from '../chemistry/terms.ts';
 import type { Tables } from '../potentials/tables.ts';
+import { acidStands } from './acid-stands.ts';
+import { goesOn, usualCouples } from './goes-on.ts';
 import { mayMeet } from './may-meet.ts';
 
 /** Two couples whose reaction may be asked about as one equation: it happens, and nothing follows that would spoil it. */
@@ -31,7 +32,7 @@ export function honestPairs(tables: Tables, medium: Medium): readonly HonestPair
   KNOWN.set(tables, media);
   let found = media.get(medium);
   if (!found) {
-    found = [...findPairs({ tables, medium, couples: indexCouples(tables.couples), facts: indexFacts(tables.facts) })];
+    found = [...findPairs({ tables, medium, facts: indexFacts(tables.facts) })];
     media.set(medium, found);
   }
   return found;
@@ -40,7 +41,6 @@ export function honestPairs(tables: Tables, medium: Medium): readonly HonestPair
 interface Bench {
   readonly tables: Tables;
   readonly medium: Medium;
-  readonly couples: CoupleIndex;
   readonly facts: FactIndex;
 }
 
@@ -66,8 +66,8 @@ function fits({ medium: own, half }: Couple, medium: Medium): boolean {
 /** The verdict on a pair of usual couples that reacts, with a condition that can be said or with none; undefined when it does not. */
 function reacts(oxidant: Couple, reductant: Couple, bench: Bench): Verdict | undefined {
   const { facts, medium } = bench;
-  const oxidants = usual(oxidant.oxidisedKey, 'oxidant', bench);
-  const reductants = usual(reductant.reducedKey, 'reductant', bench);
+  const oxidants = usualCouples(oxidant.oxidisedKey, 'oxidant', bench.tables, medium);
+  const reductants = usualCouples(reductant.reducedKey, 'reductant', bench.tables, medium);
   if (oxidant === reductant || !oxidants.includes(oxidant) || !reductants.includes(reductant)) return undefined;
   if (facts.bystanders.has(`oxidant ${oxidant.oxidisedKey}`) || facts.bystanders.has(`reductant ${reductant.reducedKey}`))
     return undefined;
@@ -77,29 +77,17 @@ function reacts(oxidant: Couple, reductant: Couple, bench: Bench): Verdict | und
   return verdict.kind === 'allowed' || sayable ? verdict : undefined;
 }
 
-function usual(key: SpeciesKey, as: 'oxidant' | 'reductant', { couples, medium }: Bench): Couple[] {
-  const all = (as === 'oxidant' ? couples.byOxidised : couples.byReduced).get(key) ?? [];
-  return all.filter(
-    (each) => !each.calculationOnly && (as === 'oxidant' ? each.usualOxidant : each.usualReductant).includes(medium),
-  );
-}
-
-/** True when a product reacts on, alone or with what is still there, when something falls out, or when acid eats the metal meanwhile. */
-function isSpoilt(oxidant: Couple, reductant: Couple, bench: Bench): boolean {
-  const { facts, tables } = bench;
+/**
+ * True when a product reacts on, alone or with what is still there, when something falls out, when acid eats the metal meanwhile, or when
+ * no acid can be added to what is there.
+ */
+function isSpoilt(oxidant: Couple, reductant: Couple, { tables, facts, medium }: Bench): boolean {
   const all = [oxidant.oxidisedKey, oxidant.reducedKey, reductant.oxidisedKey, reductant.reducedKey];
-  const meets = (gains: SpeciesKey, gives: SpeciesKey) =>
-    usual(gains, 'oxidant', bench).some((one) =>
-      usual(gives, 'reductant', bench).some((other) => reacts(one, other, bench)?.kind === 'allowed'),
-    );
-  const onward =
-    meets(oxidant.oxidisedKey, reductant.oxidisedKey) ||
-    meets(oxidant.reducedKey, reductant.reducedKey) ||
-    meets(reductant.oxidisedKey, oxidant.reducedKey);
   const fallsOut = facts.pairs.some(
     (fact) => fact.verdict === 'precipitates' && all.includes(fact.oxidant) && all.includes(fact.reductant),
   );
   const isMetal = tables.speciesOf(reductant.reducedKey).role === 'metal';
-  const eaten = isMetal && bench.medium === 'acid' && reductant.printed.value.plus(THRESHOLD).sign() <= 0;
-  return onward || fallsOut || eaten;
+  const eaten = isMetal && medium === 'acid' && reductant.printed.value.plus(THRESHOLD).sign() <= 0;
+  const acidless = medium === 'acid' && !acidStands(all, tables);
+  return goesOn(oxidant, reductant, tables, medium) || fallsOut || eaten || acidless;
 }

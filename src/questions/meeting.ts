@@ -8,6 +8,8 @@ import { coefficientOf } from '../chemistry/terms.ts';
 import { keyOf } from '../chemistry/write-formula.ts';
 import { Rational } from '../exact/rational.ts';
 import type { Tables } from '../potentials/tables.ts';
+import { acidStands } from './acid-stands.ts';
+import { goesOn } from './goes-on.ts';
 
 /** Elements whose ions are kept in acid, because water alone makes hydroxides or oxides of them. Common practice, no source. */
 const KEPT_IN_ACID = ['V', 'Cr', 'Ti', 'Mn', 'Ce', 'Sn'];
@@ -21,8 +23,8 @@ export function mediumOf(couples: readonly Couple[], species: readonly Formula[]
 }
 
 /**
- * True when an oxidant and a reductant in reacting amounts do this one reaction and no other: what is printed of them then tells all.
- * Air is left out of account.
+ * True when an oxidant and a reductant do this one reaction and no other, whichever of them is in excess: what is printed of them then
+ * tells all. Air is left out of account.
  */
 export function reactsCleanly(oxidant: Couple, reductant: Couple, tables: Tables): boolean {
   const { left } = joined(oxidant, reductant).equation;
@@ -30,6 +32,8 @@ export function reactsCleanly(oxidant: Couple, reductant: Couple, tables: Tables
   // What cancels is not really there: the two couples share a species.
   if (taker.sign() <= 0 || giver.sign() <= 0 || fallOut(oxidant, reductant, tables)) return false;
   const medium = mediumOf([oxidant, reductant], [oxidant.oxidised, reductant.reduced]);
+  const all = [oxidant, reductant].flatMap(({ oxidisedKey, reducedKey }) => [oxidisedKey, reducedKey]);
+  if (goesOn(oxidant, reductant, tables, medium) || (medium === 'acid' && !acidStands(all, tables))) return false;
   const mixture = mix([oxidant.oxidised, taker], [reductant.reduced, giver], medium, tables);
   const [step, ...more] = mixture.steps;
   return step?.oxidant.id === oxidant.id && step.reductant.id === reductant.id && more.length === 0 && isPlain(mixture);

@@ -80,6 +80,8 @@ export interface Part {
   readonly points: readonly Point[];
   /** the steps whose values are the answer */
   readonly answers: readonly NodeId[];
+  /** answers stand side by side in blanks: a row shows them all where one differs, because a bare figure does not say which it is */
+  readonly together?: true;
   /** shown with the worked answer, to pupils afterwards and on the teacher copy; never on a question sheet */
   readonly explains?: readonly Block[];
   /** a printed value from which later parts go on ("show that") */

@@ -39,7 +39,7 @@ function rowOf(item: Item, slip: Slip, changed: readonly Step[], values: Values)
   const changedIds = new Set(changed.map(({ id }) => id));
   const seen = new Map(
     item.parts.flatMap((part) => {
-      const shown = seenIn(part, changed, values);
+      const shown = seenIn(part, item.steps, changed, values);
       return shown.length > 0 ? [[part.id, shown] as const] : [];
     }),
   );
@@ -54,15 +54,16 @@ function rowOf(item: Item, slip: Slip, changed: readonly Step[], values: Values)
   };
 }
 
-/** What stands in a part of a pupil's answer: its answers where they differ, or else the steps on the way. */
-function seenIn(part: Part, changed: readonly Step[], values: Values): SeenValue[] {
+/** What stands in a part of a pupil's answer: its answers where they differ (all of those that stand together), or else the steps on the way. */
+function seenIn(part: Part, all: readonly Step[], changed: readonly Step[], values: Values): SeenValue[] {
   const own = changed.filter((step) => step.part === part.id);
   const answers = own.filter(({ id }) => part.answers.includes(id));
-  const shown = (answers.length > 0 ? answers : own).filter((step, at, all) => {
+  const written = part.together && answers.length > 0 ? all.filter(({ id }) => part.answers.includes(id)) : answers;
+  const shown = (written.length > 0 ? written : own).filter((step, at, shownAll) => {
     // One sentence may stand for several steps: it is printed once.
     const same = (other: Step) =>
       values.get(other.id)!.kind === 'words' && sameValue(values.get(other.id)!, values.get(step.id)!, 'exact');
-    return !all.slice(0, at).some(same);
+    return !shownAll.slice(0, at).some(same);
   });
   return shown.map((step) => {
     const value: Value = values.get(step.id)!;

@@ -3,7 +3,12 @@ import type { PartId, Step } from './question.ts';
 import type { NodeId, Value, Values } from './value.ts';
 
 /** A value of words: two are the same when their keys are. */
-export const wordsValue = (key: string, content: readonly Inline[]): Value => ({ kind: 'words', key, content });
+export const wordsValue = (key: string, content: readonly Inline[], each?: readonly (readonly Inline[])[]): Value => ({
+  kind: 'words',
+  key,
+  content,
+  ...(each ? { each } : {}),
+});
 
 /** The key of a words value at a node. Another kind is a fault of the family that asks. */
 export function keyAt(values: Values, id: NodeId): string {

@@ -16,8 +16,13 @@ export type Value =
   | { readonly kind: 'species'; readonly formula: Formula }
   /** a ratio of amounts: `5 : 1` of the two species */
   | { readonly kind: 'ratio'; readonly left: Rational; readonly right: Rational; readonly of: readonly [Formula, Formula] }
-  /** a choice or a statement; two are the same when their keys are */
-  | { readonly kind: 'words'; readonly key: string; readonly content: readonly Inline[] }
+  /** a choice or a statement; two are the same when their keys are; `each` is what goes on several short lines, where it is asked so */
+  | {
+      readonly kind: 'words';
+      readonly key: string;
+      readonly content: readonly Inline[];
+      readonly each?: readonly (readonly Inline[])[];
+    }
   | { readonly kind: 'list'; readonly values: readonly Value[]; readonly joiner: 'then' | 'and' };
 
 /** Id of a datum or a step, unique in its question: `E-positive`, `emf`. */

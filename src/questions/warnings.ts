@@ -1,17 +1,14 @@
-import { Rational } from '../exact/rational.ts';
 import { inlinesIn, plainText } from './gate/inlines-of.ts';
-import type { ChoiceOption, Item, Part } from './question.ts';
+import type { Item, Part } from './question.ts';
 
 /** Something an editor would look at again; it does not keep a question from printing. */
 export interface Warning {
-  readonly rule: 'long-sentence' | 'absolute-word' | 'option-stands-out' | 'absurd-option';
+  readonly rule: 'long-sentence' | 'absolute-word' | 'option-stands-out';
   readonly says: string;
 }
 
 const MOST_WORDS = 25;
 const ABSOLUTE = /\b(?:always|never|all of|none of|completely|impossible|usually|often|sometimes)\b/i;
-/** An option further from the key than this factor is absurd rather than wrong. */
-const ABSURD = Rational.of(30);
 
 /** Soft rules of item writing (after Haladyna, Downing & Rodriguez 2002), for a report. */
 export function warningsOf(item: Item): Warning[] {
@@ -37,17 +34,5 @@ function optionWarnings({ options }: Part): Warning[] {
   const longest = Math.max(...lengths);
   const next = Math.max(...lengths.filter((length) => length !== longest), 0);
   const standsOut = lengths.filter((length) => length === longest).length === 1 && longest > next * 1.6 && longest > 12;
-  const key = options.find(({ slip }) => slip === undefined)!;
-  return [
-    ...(standsOut ? [{ rule: 'option-stands-out' as const, says: plainText(options[lengths.indexOf(longest)]!.content) }] : []),
-    ...options
-      .filter((option) => isAbsurd(option, key))
-      .map(({ content }): Warning => ({ rule: 'absurd-option', says: plainText(content) })),
-  ];
-}
-
-function isAbsurd({ value }: ChoiceOption, { value: key }: ChoiceOption): boolean {
-  if (value.kind !== 'number' || key.kind !== 'number' || value.value.isZero() || key.value.isZero()) return false;
-  const factor = value.value.over(key.value).abs();
-  return factor.compare(ABSURD) > 0 || factor.compare(Rational.one.over(ABSURD)) < 0;
+  return standsOut ? [{ rule: 'option-stands-out', says: plainText(options[lengths.indexOf(longest)]!.content) }] : [];
 }

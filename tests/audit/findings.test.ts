@@ -52,7 +52,7 @@ describe('the audit', () => {
   });
 
   it('writes a product that both half-equations give as one term, where nothing was cancelled', () => {
-    const documents = paperOf('combine-halves', 'FN3AREZG', 'stretch');
+    const documents = paperOf('combine-halves', 'HDP19Q1Z', 'stretch');
     const rows = readMarkScheme(documents.scheme).blocks.flatMap((block) => block.rows);
     const left = rows.filter(({ slips }) => slips.includes('HE-H-NOT-CANCELLED'));
     expect(left.map(({ wroteText }) => wroteText)).toEqual(['VO2^+ + 2 H^+ + V^3+ + H2O -> 2 VO^2+ + H2O + 2 H^+']);

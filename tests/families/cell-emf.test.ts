@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { writeEquation } from '../../src/chemistry/write-equation.ts';
 import { asChoice } from '../../src/questions/choice.ts';
 import { buildCell } from '../../src/questions/families/cell-emf-build.ts';
 import { tables } from '../support/data.ts';
@@ -44,8 +45,20 @@ describe('half-cell A of silver with half-cell B of zinc', () => {
   });
 
   it('is asked as a choice between what the slips give, in ascending order', () => {
-    const options = asChoice(checked(cell('Ag^+/Ag', 'Zn^2+/Zn')), built.choice!)!.parts[0]!.options!;
+    const core = cell('Ag^+/Ag', 'Zn^2+/Zn');
+    const options = asChoice(checked(core), core.choice!)!.parts[0]!.options!;
     expect(options.map(({ slip }) => slip)).toEqual(['EP-REVERSED', 'EP-ADD', undefined]);
+  });
+
+  it('is asked at stretch for the equation, which needs the direction and the factors', () => {
+    const options = asChoice(item, built.choice!)!.parts[0]!.options!;
+    const told = options.map(({ value, slip }) => [value.kind === 'equation' ? writeEquation(value.equation) : '', slip]);
+    expect(told).toEqual([
+      ['2Ag^+ + Zn -> 2Ag + Zn^2+', undefined],
+      ['Zn^2+ + 2Ag -> Zn + 2Ag^+', 'EP-STRENGTH-REVERSED'],
+      ['Ag^+ + Zn -> Ag + Zn^2+', 'HE-ADD-UNSCALED'],
+      ['Ag^+ + 2Zn -> Ag + 2Zn^2+', 'HE-SCALE-OWN'],
+    ]);
   });
 });
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { asChoice } from '../../src/questions/choice.ts';
 import type { CombineDraw } from '../../src/questions/families/combine-halves.ts';
 import { buildCombination } from '../../src/questions/families/combine-halves-build.ts';
+import { plainText } from '../../src/questions/gate/inlines-of.ts';
 import { tables } from '../support/data.ts';
 import { answerAt, asking, checked, marked, wordsOf } from './reading.ts';
 
@@ -24,15 +25,15 @@ describe('marking two half-equations printed as reductions', () => {
     expect(answerAt(item, 'agent')).toBe('MnO4^-');
   });
 
-  it('keeps the mark for the species when the electrons do not match', () => {
+  it('takes wrong factors once, and follows them through the equation', () => {
     expect(marked(item, 'HE-ADD-UNSCALED')).toEqual([
       'a: 1 1; 0/1',
-      'b: MnO4^- + 8H^+ + Fe^2+ -> Mn^2+ + 4H2O + Fe^3+; 1/2',
+      'b: MnO4^- + 8H^+ + Fe^2+ -> Mn^2+ + 4H2O + Fe^3+; 2/2',
       'c: 1/1',
     ]);
     expect(marked(item, 'HE-SCALE-OWN')).toEqual([
       'a: 5 1; 0/1',
-      'b: 5MnO4^- + 40H^+ + Fe^2+ -> 5Mn^2+ + 20H2O + Fe^3+; 1/2',
+      'b: 5MnO4^- + 40H^+ + Fe^2+ -> 5Mn^2+ + 20H2O + Fe^3+; 2/2',
       'c: 1/1',
     ]);
   });
@@ -74,14 +75,48 @@ describe('marking two half-equations with their potentials', () => {
     ]);
   });
 
+  it('takes wrong factors and what does not balance for them in one part', () => {
+    expect(marked(item, 'HE-ADD-UNSCALED')[1]).toBe('b: Cr2O7^2- + 10H^+ + SO2 -> 2Cr^3+ + 5H2O + SO4^2-; 1/3');
+  });
+
   it('counts electrons of the whole equation', () => {
     expect(marked(item, 'EP-N-OF-ONE-HALF')[2]).toBe('c: 2; 0/1');
     expect(marked(item, 'RX-COEFFICIENT-ELECTRONS')[2]).toBe('c: 3; 0/1');
   });
 });
 
+const optionsOf = (draw: CombineDraw, level: 'core' | 'stretch') => {
+  const { item, choice } = buildCombination(draw, tables, asking(level, 'choice'), words);
+  return asChoice(item, choice!)!.parts[0]!;
+};
+
+it('offers the equation the other way round where the direction is to be found', () => {
+  const part = optionsOf(sulfur, 'stretch');
+  expect(part.options!.map(({ slip }) => slip ?? 'key')).toEqual([
+    'key',
+    'EP-STRENGTH-REVERSED',
+    'HE-ADD-UNSCALED',
+    'HE-SCALE-OWN',
+  ]);
+});
+
+it('never offers the right equation with something left on both sides, which is true', () => {
+  // 2VO2+ + SO2 -> 2VO2+ + SO4^2-: with equal electrons an untidy sum was the next option
+  const part = optionsOf(drawn('VO2^+/VO^2+', 'SO4^2-/SO2', 'with potentials'), 'stretch');
+  expect(part.choice!.pool.map(({ slip }) => slip)).not.toContain('HE-H-NOT-CANCELLED');
+});
+
+it.each([
+  ['Br2/Br^-', ''],
+  ['Ag^+/Ag', ''],
+  ['Fe^3+/Fe^2+', ', or the element without its charge'],
+  ['MnO4^-/Mn^2+', ', or only an element that is part of the ion or molecule'],
+])('does not call %s an element where it is one', (oxidant, added) => {
+  const item = checked(buildCombination(drawn(oxidant, 'Zn^2+/Zn', 'as reductions'), tables, asking('core'), words));
+  expect(plainText(item.parts.at(-1)!.points[0]!.refuse[0]!)).toBe(`\u25a1${added}`);
+});
+
 it('offers four equations, one of them right', () => {
-  const { item, choice } = buildCombination(iron, tables, asking('core', 'choice'), words);
-  const part = asChoice(item, choice!)!.parts[0]!;
+  const part = optionsOf(iron, 'core');
   expect(part.options!.map(({ slip }) => slip ?? 'key')).toEqual(['key', 'HE-ADD-UNSCALED', 'HE-SCALE-OWN', 'HE-NOT-REVERSED']);
 });

@@ -3,7 +3,10 @@ import { parseDecimal } from '../../src/exact/decimal.ts';
 import { asChoice } from '../../src/questions/choice.ts';
 import { buildRatio } from '../../src/questions/families/mole-ratio-build.ts';
 import type { RatioDraw } from '../../src/questions/families/mole-ratio-draw.ts';
+import { mayStandTogether } from '../../src/questions/families/mole-ratio-mixture.ts';
 import { substancesFor } from '../../src/questions/families/mole-ratio-substance.ts';
+import { plainText } from '../../src/questions/gate/inlines-of.ts';
+import { shorterFigures } from '../../src/questions/shorter-figures.ts';
 import { tables } from '../support/data.ts';
 import { answerAt, asking, checked, marked, wordsOf } from './reading.ts';
 
@@ -82,4 +85,63 @@ describe('a volume of a solution that reacts with a volume of another', () => {
     const options = asChoice(item, built.choice!)!.parts[0]!.options!;
     expect(options.map(({ slip }) => slip)).toEqual(['TI-RATIO-INVERTED', 'TI-RATIO-ONE', undefined]);
   });
+});
+
+// By hand: M(I₂) = 2 × 126.9 = 253.8; 0.635 / 253.8 = 2.502 × 10⁻³; × 2 = 5.00 × 10⁻³ mol of thiosulfate, × 248.2 = 1.24 g of Na₂S₂O₃·5H₂O.
+// With 126.9 the amount is 5.004 × 10⁻³ and the mass 2.48 g.
+
+describe('an element of two atoms that is weighed', () => {
+  const item = checked(
+    buildRatio(
+      {
+        ...MASSES,
+        oxidant: tables.couple('I2/I^-'),
+        reductant: tables.couple('S4O6^2-/S2O3^2-'),
+        medium: 'neutral',
+        known: { ...substance('I2', 'iodine'), measure: 'mass' },
+        found: { ...substance('S2O3^2-', 'sodium thiosulfate pentahydrate'), measure: 'mass' },
+        mass: parseDecimal('0.635'),
+      },
+      tables,
+      asking('stretch'),
+      words,
+    ),
+  );
+
+  it('has the mass of its molecule', () => {
+    expect(answerAt(item, 'molar-known')).toBe('253.8 g mol^-1');
+    expect(answerAt(item, 'asked')).toBe('1.24 g');
+  });
+
+  it('costs one mark when the mass of one atom was taken', () => {
+    expect(marked(item, 'TI-ONE-ATOM-M')).toEqual(['a: 2/2', 'b: 1/1', 'c: 0.005004 mol; 1/2', 'd: 2.48 g; 3/3']);
+  });
+});
+
+describe('an amount on the way', () => {
+  it('is also right with fewer figures where only zeros are left away', () => {
+    const short = (text: string) => shorterFigures(parseDecimal(text).value);
+    expect(short('0.00072')).toEqual(['7.20 × 10^-4', '7.2 × 10^-4']);
+    expect(short('0.0005')).toEqual(['5.00 × 10^-4', '5 × 10^-4']);
+    expect(short('0.002345')).toEqual(['0.00235']);
+  });
+
+  it('says so in the scheme', () => {
+    const item = checked(buildRatio(SOLUTIONS, tables, asking('core'), words));
+    const [, , also] = item.parts[2]!.points[0]!.accept;
+    expect(plainText(also!)).toBe('5 × 10^-4 mol');
+  });
+});
+
+it('takes only pairs that react in time and in a solution that stays clear', () => {
+  const may = (oxidant: string, reductant: string, one: string, other: string) =>
+    mayStandTogether(
+      substancesFor(one, tables)[0]!,
+      substancesFor(other, tables)[0]!,
+      { oxidant: tables.couple(oxidant), reductant: tables.couple(reductant), medium: 'acid' },
+      tables,
+    );
+  expect(may('MnO4^-/Mn^2+', 'Fe^3+/Fe^2+', 'MnO4^-', 'Fe^2+')).toBe(true);
+  expect(may('Ag^+/Ag', 'VO2^+/VO^2+', 'Ag^+', 'VO^2+')).toBe(false);
+  expect(may('PbO2/Pb^2+', 'VO2^+/VO^2+', 'PbO2', 'VO^2+')).toBe(false);
 });

@@ -1,9 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { asChoice } from '../../src/questions/choice.ts';
+import { FAMILIES } from '../../src/questions/families/index.ts';
 import { buildPrediction } from '../../src/questions/families/predict-reaction-build.ts';
 import type { Asked, PairDraw, ShelfDraw } from '../../src/questions/families/predict-reaction-draw.ts';
 import type { Ask } from '../../src/questions/family.ts';
-import { tables } from '../support/data.ts';
+import { gate } from '../../src/questions/gate/gate.ts';
+import { isMain } from '../../src/questions/main-couple.ts';
+import { makeQuestion, slotOf } from '../../src/questions/make-question.ts';
+import { seeds, tables, wording } from '../support/data.ts';
 import { answerAt, asking, checked, marked, wordsOf } from './reading.ts';
 
 const words = wordsOf('predict-reaction');
@@ -26,8 +30,8 @@ describe('iron(III) with iodide', () => {
   it.each([
     ['EP-ADD', ['a: +1.31 V; 0/1', 'b: 2/2', 'c: 2/2']],
     ['EP-MULTIPLIED', ['a: +1.00 V; 0/1', 'b: 2/2', 'c: 2/2']],
-    ['EP-REVERSED', ['a: −0.23 V; 0/1', 'b: no; 2/2', 'c: I2 + 2Fe^2+ -> 2I^- + 2Fe^3+; 1/2']],
-    ['EP-STRENGTH-REVERSED', ['a: 1/1', 'b: no; 1/2', 'c: I2 + 2Fe^2+ -> 2I^- + 2Fe^3+; 1/2']],
+    ['EP-REVERSED', ['a: −0.23 V; 0/1', 'b: no; 2/2', 'c: I2 + 2Fe^2+ -> 2I^- + 2Fe^3+; 2/2']],
+    ['EP-STRENGTH-REVERSED', ['a: 1/1', 'b: no; 1/2', 'c: I2 + 2Fe^2+ -> 2I^- + 2Fe^3+; 2/2']],
     ['EP-WRONG-SPECIES', ['a: 1/1', 'b: 2/2', 'c: I2 + 2Fe^2+ -> 2I^- + 2Fe^3+; 1/2']],
     ['HE-ADD-UNSCALED', ['a: 1/1', 'b: 2/2', 'c: Fe^3+ + 2I^- -> Fe^2+ + I2; 1/2']],
     ['HE-SCALE-OWN', ['a: 1/1', 'b: 2/2', 'c: Fe^3+ + 4I^- -> Fe^2+ + 2I2; 1/2']],
@@ -47,10 +51,10 @@ describe('copper with zinc ions', () => {
   });
 
   it.each([
-    ['EP-REVERSED', ['a: +1.10 V; 0/1', 'b: yes; 2/2', 'c: Zn^2+ + Cu -> Zn + Cu^2+; 1/2']],
+    ['EP-REVERSED', ['a: +1.10 V; 0/1', 'b: yes; 2/2', 'c: Zn^2+ + Cu -> Zn + Cu^2+; 2/2']],
     ['EP-ADD', ['a: −0.42 V; 0/1', 'b: 2/2', 'c: 2/2']],
-    ['EP-SIGN-DROPPED', ['a: +0.42 V; 0/1', 'b: yes; 2/2', 'c: Zn^2+ + Cu -> Zn + Cu^2+; 1/2']],
-    ['EP-STRENGTH-REVERSED', ['a: 1/1', 'b: yes; 1/2', 'c: Zn^2+ + Cu -> Zn + Cu^2+; 1/2']],
+    ['EP-SIGN-DROPPED', ['a: +0.42 V; 0/1', 'b: yes; 2/2', 'c: Zn^2+ + Cu -> Zn + Cu^2+; 2/2']],
+    ['EP-STRENGTH-REVERSED', ['a: 1/1', 'b: yes; 1/2', 'c: Zn^2+ + Cu -> Zn + Cu^2+; 2/2']],
   ])('%s is marked as a colleague would', (slip, marks) => {
     expect(marked(item, slip)).toEqual(marks);
   });
@@ -108,10 +112,62 @@ describe('iron(III) against three reagents', () => {
   });
 
   it.each([
-    ['EP-STRENGTH-REVERSED', ['a: Br^-; −0.32 V; 0/2', 'b: −0.23 V; 1/2', 'c: 2Fe^3+ + 2Br^- -> 2Fe^2+ + Br2; 1/2']],
-    ['EP-WRONG-SPECIES', ['a: Cu^2+; +0.43 V; 0/2', 'b: missed; 1/2', 'c: 2Fe^3+ + Cu -> 2Fe^2+ + Cu^2+; 1/2']],
+    ['EP-STRENGTH-REVERSED', ['a: Br^-; −0.32 V; 1/2', 'b: −0.23 V; 1/2', 'c: 2Fe^3+ + 2Br^- -> 2Fe^2+ + Br2; 2/2']],
+    ['EP-WRONG-SPECIES', ['a: Cu^2+; +0.43 V; 1/2', 'b: missed; 1/2', 'c: 2Fe^3+ + Cu -> 2Fe^2+ + Cu^2+; 1/2']],
     ['EP-ADD', ['a: +1.31 V; 1/2', 'b: 2/2', 'c: 2/2']],
   ])('%s is marked as a colleague would', (slip, marks) => {
     expect(marked(item, slip)).toEqual(marks);
+  });
+});
+
+describe('a half-equation that needs a further species', () => {
+  const shelf = (alike: Asked, reacts: Asked): ShelfDraw => ({
+    shape: 'shelf',
+    subject: reduced('Br2/Br^-'),
+    reacts,
+    unable: alike,
+    alike: reduced('CO2/C2O4^2-'),
+    order: [reacts, alike, reduced('CO2/C2O4^2-')],
+    medium: 'acid',
+  });
+  const rulesOn = (draw: ShelfDraw) =>
+    gate(buildPrediction(draw, tables, asking('stretch'), words).item, tables).map(({ rule }) => rule);
+
+  it('is barred by the gate where that species is not in the mixture: copper(I) iodide beside bromide', () => {
+    expect(rulesOn(shelf(oxidised('Cu^2+/CuI'), oxidised('MnO4^-/Mn^2+')))).toContain('nothing-missing');
+  });
+
+  it('is let through where all it needs is the acid', () => {
+    expect(rulesOn(shelf(oxidised('Cu^2+/Cu'), oxidised('MnO4^-/Mn^2+')))).not.toContain('nothing-missing');
+  });
+});
+
+describe('the couple of a species', () => {
+  it.each([
+    ['Cu^2+/Cu', 'oxidised', true],
+    ['Cu^2+/CuI', 'oxidised', false],
+    ['Cu^2+/Cu^+', 'oxidised', false],
+    ['MnO4^-/Mn^2+', 'oxidised', true],
+    ['MnO4^-/MnO4^2-', 'oxidised', false],
+    ['MnO2/Mn^2+', 'oxidised', true],
+    ['MnO2/Mn^3+', 'oxidised', false],
+    ['SO4^2-/S2O3^2-@acid', 'reduced', false],
+    ['Mg^2+/Mg', 'oxidised', true],
+  ] as const)('%s with its %s form asked about in acid is its main one: %s', (id, form, is) => {
+    expect(isMain(tables.couple(id), form, 'acid', tables)).toBe(is);
+  });
+});
+
+describe('a trap of two agents of one kind', () => {
+  it('has no ion that stands between two states, such as iron(II) or lead(II)', () => {
+    const family = FAMILIES.find(({ id }) => id === 'predict-reaction')!;
+    const traps = seeds(60)
+      .map((seed) => makeQuestion(family, slotOf(seed, family.id, 's1', 0), asking('core'), tables, wording))
+      .filter(({ features }) => features.shape === 'two of one kind');
+    expect(traps.length).toBeGreaterThan(3);
+    for (const { identity } of traps) {
+      for (const key of identity.split(' with '))
+        expect(['Fe^2+', 'Sn^2+', 'Pb^2+', 'VO^2+', 'V^3+', 'Cr^3+', 'Co^2+']).not.toContain(key);
+    }
   });
 });

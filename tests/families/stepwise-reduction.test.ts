@@ -63,11 +63,12 @@ describe('dioxidovanadium(V) with an excess of zinc', () => {
     ['EP-MULTIPLIED', ['a: +2.76 V; 0/1', 'b: 2/2', ...rest]],
     ['HE-ADD-UNSCALED', ['a: 1/1', 'b: VO2^+ + 2H^+ + Zn -> VO^2+ + H2O + Zn^2+; 1/2', ...rest]],
     // Two colours, both right as far as they go: the two between are missing.
-    ['LD-STOPS-EARLY', ['a: 1/1', 'b: 2/2', 'c: VO^2+; 0/1', 'd: +1.10 V; VO^2+; 0/2', 'e: yellow, blue; 1/2']],
+    // The value for the next step from there is rightly worked, 0.34 + 0.76 = 1.10 V, but is no reason to stop.
+    ['LD-STOPS-EARLY', ['a: 1/1', 'b: 2/2', 'c: VO^2+; 0/1', 'd: +1.10 V; VO^2+; 1/2', 'e: yellow, blue; 1/2']],
     // The colours between are right, whatever is thought to follow.
-    ['LD-GOES-TOO-FAR', ['a: 1/1', 'b: 2/2', 'c: V; 0/1', 'd: none; 0/2', 'e: yellow, blue, green, violet, grey; 2/2']],
-    // The two in the middle have changed places; the ends stand.
-    ['LD-COLOURS-SWAPPED', ['a: 1/1', 'b: 2/2', 'c: 1/1', 'd: 2/2', 'e: green, blue; 1/2']],
+    ['LD-GOES-TOO-FAR', ['a: 1/1', 'b: 2/2', 'c: V; 0/1', 'd: none; 0/2', 'e: yellow, blue, green, violet, colourless; 2/2']],
+    // Yellow, green, blue is what is seen while yellow and blue are both there: no error can be told from it.
+    ['LD-COLOURS-SWAPPED', []],
   ])('%s is marked as a colleague would', (slip, marks) => {
     expect(marked(item, slip)).toEqual(marks);
   });
@@ -79,6 +80,33 @@ describe('dioxidovanadium(V) with an excess of zinc', () => {
       ['VO2^+', 'EP-STRENGTH-REVERSED'],
       ['V', 'LD-GOES-TOO-FAR'],
     ]);
+  });
+});
+
+describe('the same at stretch', () => {
+  it('loses the steps that are not seen, and earns what follows rightly from the species reached', () => {
+    expect(marked(checked(ladder('VO2^+', 'Zn^2+/Zn', asking('stretch'))), 'LD-STOPS-EARLY')).toEqual([
+      'a: VO^2+; 1/4',
+      'b: +1.10 V; VO^2+; 1/2',
+      'c: 2VO2^+ + 4H^+ + Zn -> 2VO^2+ + 2H2O + Zn^2+; 2/2',
+      'd: yellow, blue; 1/2',
+    ]);
+  });
+});
+
+describe('oxidovanadium(IV)', () => {
+  it('with zinc has colours that can be told apart when they change places', () => {
+    const marks = marked(checked(ladder('VO^2+', 'Zn^2+/Zn', asking('core'))), 'LD-COLOURS-SWAPPED');
+    expect(marks.at(-1)).toBe('e: blue, violet, green; 0/2');
+  });
+
+  // With coloured chromium(II) oxidation numbers are asked: +4, and +2 at the end.
+  const item = checked(ladder('VO^2+', 'Cr^3+/Cr^2+', asking('core')));
+  it.each([
+    ['LD-STOPS-EARLY', 'e: +4; +3; 2/2'],
+    ['ON-ION-CHARGE', 'e: +2; +2; 1/2'],
+  ])('shows both oxidation numbers where one differs (%s)', (slip, last) => {
+    expect(marked(item, slip).at(-1)).toBe(last);
   });
 });
 

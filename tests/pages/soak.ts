@@ -33,11 +33,21 @@ function requestFor(i: number): SheetRequest {
 
 /** Sheets, schemes and copies of many seeds in one print, each looked over by the inspector. One test file a print, so that two run at once. */
 export function soak(print: Print): void {
-  const seen = { papers: 0, pages: 0, glyph: Number.POSITIVE_INFINITY, forms: new Set<string>(), supports: new Set<string>() };
+  const seen = {
+    papers: 0,
+    pages: 0,
+    runs: 0,
+    faults: 0,
+    glyph: Number.POSITIVE_INFINITY,
+    forms: new Set<string>(),
+    supports: new Set<string>(),
+  };
 
   const look = (bytes: Uint8Array): void => {
     const { faults, pages, smallest } = inspect(bytes);
     seen.pages += pages.length;
+    seen.runs += pages.reduce((sum, { runs }) => sum + runs, 0);
+    seen.faults += faults.length;
     seen.glyph = Math.min(seen.glyph, smallest?.size ?? seen.glyph);
     expect(faults).toEqual([]);
   };
@@ -75,8 +85,9 @@ export function soak(print: Print): void {
     });
 
     afterAll(() => {
-      const glyph = seen.glyph.toFixed(1);
-      console.log(`print ${print}: ${seen.papers} papers, ${seen.pages} pages in all copies, smallest glyph ${glyph} pt`);
+      const { papers, pages, runs, glyph, faults } = seen;
+      const of = `${papers} papers, ${pages} pages in all copies, ${runs} runs of text`;
+      console.log(`print ${print}: ${of}, smallest glyph ${glyph.toFixed(1)} pt, ${faults} faults`);
     });
   });
 }

@@ -1,13 +1,20 @@
 import { describe, expect, it } from 'vitest';
+import { readFonts } from '../../src/cli/read-fonts.ts';
 import type { Block } from '../../src/document/block.ts';
+import type { Document } from '../../src/document/document.ts';
 import { answerKey } from '../../src/papers/answer-key.ts';
 import { dataPage } from '../../src/papers/data-page.ts';
 import { feedbackNotes } from '../../src/papers/feedback-notes.ts';
 import { makePaper } from '../../src/papers/make-paper.ts';
+import { questionSheet } from '../../src/papers/question-sheet.ts';
 import { solutionsSheet } from '../../src/papers/solutions-sheet.ts';
 import { teacherCopy } from '../../src/papers/teacher-copy.ts';
+import { layout } from '../../src/printers/pdf/layout.ts';
+import { DEFAULT_SETTINGS } from '../../src/printers/pdf/settings.ts';
 import { inlinesIn, plainText } from '../../src/questions/gate/inlines-of.ts';
-import { tables, wording } from '../support/data.ts';
+import { inProject, tables, wording } from '../support/data.ts';
+
+const fonts = readFonts(inProject('.'));
 
 const paper = makePaper(
   {
@@ -56,14 +63,38 @@ describe('the data page', () => {
 });
 
 describe('copies for staff and pupils', () => {
-  it('put the answer of each part into the teacher copy, and leave no room to write', () => {
+  it('put the answer of each part into its own place in the teacher copy, which is the sheet in all else', () => {
     const copy = teacherCopy(paper, wording);
-    const parts = copy.blocks.flatMap((block) => (block.kind === 'question' ? block.parts : []));
-    for (const part of parts) {
-      expect(part.blocks.some(({ kind }) => kind === 'answer')).toBe(false);
-      expect(part.blocks.at(-1)).toMatchObject({ kind: 'given', caption: 'Answer' });
+    const sheet = questionSheet(paper, wording);
+    const parts = (blocks: readonly Block[]) => blocks.flatMap((block) => (block.kind === 'question' ? block.parts : []));
+    for (const part of parts(copy.blocks)) {
+      const places = part.blocks.filter(({ kind }) => kind === 'answer' || kind === 'options');
+      expect(places).toHaveLength(1);
+      for (const place of places) expect(place).toMatchObject(place.kind === 'answer' ? { filled: {} } : {});
     }
+    const bare = parts(copy.blocks).map(({ blocks, ...part }) => ({
+      ...part,
+      blocks: blocks.map((block) => {
+        if (block.kind !== 'answer') return block;
+        const { filled: _filled, ...empty } = block;
+        return empty;
+      }),
+    }));
+    expect(bare).toEqual(parts(sheet.blocks));
   });
+
+  it.each(['standard', 'clear', 'large'] as const)(
+    'turn the pages of the teacher copy where the sheet turns them, in print %s',
+    (print) => {
+      const starts = (document: Document) => {
+        const pages = layout(document, { ...DEFAULT_SETTINGS, print }, fonts).pages;
+        return pages.flatMap(({ bookmarks, number }) =>
+          bookmarks.flatMap(({ title }) => (/^Question \d+$/.test(title) ? [`${title}: ${number}`] : [])),
+        );
+      };
+      expect(starts(teacherCopy(paper, wording))).toEqual(starts(questionSheet(paper, wording)));
+    },
+  );
 
   it('name the principle of each step in the worked solutions', () => {
     expect(said(solutionsSheet(paper, wording).blocks)).toContain(

@@ -145,6 +145,20 @@ describe('two half-cells', () => {
   });
 });
 
+describe('a ladder with rungs close together', () => {
+  const close = [1, 3].map((at) => rungs[at]!);
+  const volts = (text: string) => ({ ...close[0]!, volts: parseDecimal(text) });
+  const shaftsOf = (all: readonly (typeof close)[number][]) =>
+    pathsOf(ladderFigure(all, [{ from: 0, to: 1 }])).flatMap((path) => {
+      const at = points(path);
+      return at.length === 3 ? [Math.max(...at.map(([, y]) => y)) - Math.min(...at.map(([, y]) => y))] : [];
+    });
+
+  it('is drawn taller, so that its arrow has a whole head: 0.15 V in a scale of 2 V', () => {
+    expect(shaftsOf([volts('-0.15'), volts('0.00'), volts('1.36')])[0]).toBeGreaterThan(6);
+  });
+});
+
 describe('a potential ladder', () => {
   const scale = labelsOf(ladder).filter((label) => label.scale === 'E');
   const levels = pathsOf(ladder)

@@ -28,6 +28,9 @@ const LABELS = 172;
 /** Baseline to baseline of labels. */
 const PITCH = 14;
 const TOP = 22;
+/** An arrow shorter than this looks like a blot; where rungs stand close, the ladder is drawn taller, up to a bound. */
+const SHORTEST = 14;
+const TALLEST = 200;
 const HALF = Rational.of(1, 2);
 
 /**
@@ -35,10 +38,10 @@ const HALF = Rational.of(1, 2);
  * to the one that takes them.
  */
 export function ladderFigure(rungs: readonly LadderRung[], arrows: readonly LadderArrow[]): Figure {
-  const drawn = Math.max(104, rungs.length * 22);
   const least = halfVolts(rungs, (a, b) => a.compare(b), false);
   const most = halfVolts(rungs, (a, b) => b.compare(a), true);
   const range = most.minus(least).toNumber();
+  const drawn = Math.max(104, rungs.length * 22, Math.min(TALLEST, (SHORTEST * range) / nearest(rungs, arrows)));
   const yOf = (volts: Rational): number => TOP + (drawn * volts.minus(least).toNumber()) / range;
   return {
     width: WIDTH,
@@ -52,6 +55,12 @@ export function ladderFigure(rungs: readonly LadderRung[], arrows: readonly Ladd
       ),
     ],
   };
+}
+
+/** The least difference, in volts, that an arrow spans. */
+function nearest(rungs: readonly LadderRung[], arrows: readonly LadderArrow[]): number {
+  const spans = arrows.map(({ from, to }) => rungs[from]!.volts.value.minus(rungs[to]!.volts.value).abs().toNumber());
+  return Math.min(...spans);
 }
 
 /** `Zn²⁺/Zn  −0.76 V` */

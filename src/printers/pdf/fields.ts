@@ -10,8 +10,11 @@ export class Fields {
   readonly #name: string;
   readonly #words: string;
   readonly #taken: Map<string, number>;
+  /** room is left as for fields, and none is made: a teacher copy stands beside a sheet that has them */
+  readonly isSilent: boolean;
 
-  constructor(name = 'head', words = '', taken = new Map<string, number>()) {
+  constructor(isSilent = false, name = 'head', words = '', taken = new Map<string, number>()) {
+    this.isSilent = isSilent;
     this.#name = name;
     this.#words = words;
     this.#taken = taken;
@@ -20,7 +23,12 @@ export class Fields {
   /** The names of a question, or of a part of one. */
   within(name: string, words: string): Fields {
     const isInner = this.#words !== '';
-    return new Fields(isInner ? this.#name + name : name, isInner ? `${this.#words}, ${words}` : words, this.#taken);
+    return new Fields(
+      this.isSilent,
+      isInner ? this.#name + name : name,
+      isInner ? `${this.#words}, ${words}` : words,
+      this.#taken,
+    );
   }
 
   next(what: string): { readonly name: string; readonly tip: string } {
@@ -40,7 +48,7 @@ export function overDots(x: number, y: number, width: number, size: number): Fie
 
 /** A field to type in, under the room's tag; nothing on paper. */
 export function fieldIn(room: Room, what: string, [x, y, width, height]: FieldBox, lines: 'one' | 'several' = 'one'): Item[] {
-  if (!room.fields) return [];
+  if (!room.fields || room.fields.isSilent) return [];
   const mark = addMark(addTag(room.tag, 'Form'));
   const item: FieldItem = { kind: 'field', x, y, width, height, ...room.fields.next(what), lines, size: room.pen.size, mark };
   return [item];

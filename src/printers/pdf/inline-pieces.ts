@@ -1,3 +1,4 @@
+import { alongLine } from '../../document/along-line.ts';
 import type { Inline } from '../../document/inline.ts';
 import { speakInlines } from '../../document/spoken.ts';
 import { equationPieces, formulaPiece } from './chemistry-pieces.ts';
@@ -17,7 +18,7 @@ const HANDLERS: Handlers = {
   quantity: (quantity, pen) => [quantityPiece(quantity, pen)],
   symbol: (symbol, pen) => [symbolPiece(symbol, pen)],
   fraction: fractionPieces,
-  gap: ({ width }, pen) => [blankPiece(width, pen)],
+  gap: (gap, pen) => [gap.filled ? filledPiece(gap.filled, gap.width, pen) : blankPiece(gap.width, pen)],
 };
 
 /** Turns inlines into pieces ready for line breaking. */
@@ -93,4 +94,25 @@ function blankPiece(ems: number, pen: Pen): Piece {
     .reach(pen.size * 0.9, pen.size * 0.2)
     .build(speech);
   return { ...piece, isBlank: true };
+}
+
+/** A gap with what belongs into it on its dots: in smaller print, never under the floor, where it is too narrow; wider only then. */
+function filledPiece(content: readonly Inline[], ems: number, pen: Pen): Piece {
+  const blank = blankPiece(ems, pen);
+  const at = (size: number): Piece => {
+    const strong = { ...pen, face: 'strong' as const, size };
+    return joinPieces(strong, inlinePieces(alongLine(content), strong));
+  };
+  let size = pen.size;
+  while (size > pen.measures.floor && at(size).width > blank.width) size = Math.max(pen.measures.floor, size - 0.4);
+  const written = at(size);
+  const width = Math.max(blank.width, written.width);
+  const line = dots(0, pen.size * 0.12, width);
+  const speech: Speech = { type: 'Formula', alt: speakInlines(content) };
+  return new BoxBuilder(pen)
+    .path(line)
+    .skip((width - written.width) / 2)
+    .piece(written, pen.size * 0.06)
+    .reach(pen.size * 0.9, pen.size * 0.2)
+    .build(speech, width);
 }

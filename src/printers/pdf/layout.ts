@@ -21,15 +21,29 @@ export function layout(document: Document, settings: Settings, fonts: Fonts): La
   const { pen, tag: root } = room;
   const slabs = layBlocks(document.blocks, room);
   settleHeadings(root);
-  const pages = paginate(slabs, turningIn(room));
+  const sections = sectionsOf(slabs).map((section) => paginate(section, turningIn(room)));
+  const pages = sections.flat();
+  const last = new Set(sections.map((section) => section.at(-1)));
   const tint = settings.tint && settings.tint !== 'none' ? { tint: TINTS[settings.tint] } : {};
   return {
     title: document.title,
     subject: document.subject,
     language: document.language,
     root,
-    pages: pages.map((slabs, i) => ({ ...makePage(slabs, { number: i + 1, count: pages.length, document, pen }), ...tint })),
+    pages: pages.map((slabs, i) => {
+      return { ...makePage(slabs, { number: i + 1, count: pages.length, isLast: last.has(slabs), document, pen }), ...tint };
+    }),
   };
+}
+
+/** What stands before a forced turn of the page is laid out as if nothing followed: a copy with more at its end turns where the sheet does. */
+function sectionsOf(slabs: readonly Slab[]): Slab[][] {
+  const sections: Slab[][] = [[]];
+  for (const part of slabs) {
+    if (part.fresh && sections.at(-1)!.length > 0) sections.push([]);
+    sections.at(-1)!.push(part);
+  }
+  return sections;
 }
 
 /** The room between the margins of a document's pages, with a tag that everything in it hangs on. */
@@ -38,7 +52,7 @@ export function frameRoom(document: Document, settings: Settings, fonts: Fonts):
   const pen: Pen = { fonts, measures, face: 'regular', size: measures.size.text, ink: INK.text };
   const sheet = document.kind === 'sheet';
   const width = measures.frame - (sheet ? measures.cells : 0);
-  const fields = sheet && settings.fillable ? { fields: new Fields() } : {};
+  const fields = sheet && settings.fillable ? { fields: new Fields(document.answered) } : {};
   return { pen, x: 0, width, tag: { type: 'Document', kids: [] }, sheet, lay: layBlocks, ...fields };
 }
 
@@ -57,6 +71,8 @@ const EARLY = 70;
 interface PageFacts {
   readonly number: number;
   readonly count: number;
+  /** nothing follows, or what follows is set apart */
+  readonly isLast: boolean;
   readonly document: Document;
   readonly pen: Pen;
 }
@@ -67,7 +83,7 @@ function makePage(slabs: readonly Slab[], facts: PageFacts): Page {
   const left = punchedLeft(facts.number, measures) ? margin.punched : margin.open;
   const items: Item[] = [];
   const bookmarks: { title: string; y: number }[] = [];
-  const airy = facts.number < facts.count ? airiness(slabs, measures) : 1;
+  const airy = facts.isLast ? 1 : airiness(slabs, measures);
   let y = margin.top;
   for (const [i, part] of slabs.entries()) {
     if (i > 0) y += part.above * airy;

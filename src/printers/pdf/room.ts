@@ -50,7 +50,7 @@ export function setText(inlines: readonly Inline[], room: Room, type?: TagType, 
 
 /** How gaps in lines become fields, where there are fields. */
 export function blanksIn({ fields }: Room, what = 'blank'): Pick<Setting, 'blank'> {
-  return fields ? { blank: () => fields.next(what) } : {};
+  return fields && !fields.isSilent ? { blank: () => fields.next(what) } : {};
 }
 
 /** A word or two at a fixed place. */

@@ -3,6 +3,7 @@ import { text } from '../../document/inlines.ts';
 import { symbol } from '../../document/symbols.ts';
 import type { Words } from '../../document/words.ts';
 import type { Tables } from '../../potentials/tables.ts';
+import type { ChoiceAsk } from '../choice.ts';
 import { minus, node } from '../expression.ts';
 import type { Ask, Built } from '../family.ts';
 import { numberStep } from '../number-step.ts';
@@ -18,7 +19,8 @@ import { cellSteps } from './cell-emf-steps.ts';
 
 /** Builds the item of a cell: data, steps, parts and slips. */
 export function buildCell(drawn: CellDraw, tables: Tables, ask: Ask, words: Words): Built {
-  const facts = cellFacts(drawn);
+  const isChoice = ask.answering === 'choice';
+  const facts = cellFacts(drawn, isChoice);
   const emf = emfStep(facts);
   const item: Item = {
     strategy: 'difference of potentials',
@@ -33,17 +35,21 @@ export function buildCell(drawn: CellDraw, tables: Tables, ask: Ask, words: Word
     slips: [...emfSlips(facts, tables, words), ...cellSlips(facts, tables, words, ask)],
     asks: [`emf:${facts.key}`, `eq:${facts.positive.couple.id} ${facts.negative.couple.id}`],
   };
-  return {
-    item,
-    choice: {
-      step: 'emf',
-      prompt: words.inline('choice', facts.labels),
-      most: 3,
-      objective: 'application',
-      maths: 1,
-      practical: 0,
-    },
-  };
+  return { item, choice: choiceOf(facts, words, ask) };
+}
+
+/** Core asks for the e.m.f.; stretch for the equation, which needs both the direction and the factors. */
+function choiceOf({ labels }: CellFacts, words: Words, { level }: Ask): ChoiceAsk {
+  return level === 'core'
+    ? { step: 'emf', prompt: words.inline('choice', labels), most: 3, objective: 'application', maths: 1, practical: 0 }
+    : {
+        step: 'equation',
+        prompt: words.inline('choice-equation', labels),
+        most: 4,
+        objective: 'analysis',
+        maths: 0,
+        practical: 0,
+      };
 }
 
 /** E°cell from the two printed values. */

@@ -24,17 +24,20 @@ export interface CellFacts {
   readonly key: string;
 }
 
-/** Labels A, B and, for a decoy, C. The decoy stands last so that the joined ones are read first. */
-export function cellFacts({ first, second, decoy }: CellDraw): CellFacts {
+/**
+ * Labels A, B and, for a decoy, C; beside lettered options P, Q and R. The decoy stands last so that the joined ones are read first.
+ */
+export function cellFacts({ first, second, decoy }: CellDraw, isChoice: boolean): CellFacts {
+  const [one, two, three] = isChoice ? (['P', 'Q', 'R'] as const) : (['A', 'B', 'C'] as const);
   const onPage = (label: string, couple: Couple): CellOnPage => ({
     label,
     name: `half-cell ${label}`,
     couple,
     datum: `E:${label}`,
   });
-  const cells = [onPage('A', first), onPage('B', second)] as const;
+  const cells = [onPage(one, first), onPage(two, second)] as const;
   const [a, b] = cells;
-  const third = decoy ? onPage('C', decoy) : undefined;
+  const third = decoy ? onPage(three, decoy) : undefined;
   const [positive, negative] = a.couple.printed.value.compare(b.couple.printed.value) > 0 ? [a, b] : [b, a];
   return {
     cells,
@@ -42,7 +45,7 @@ export function cellFacts({ first, second, decoy }: CellDraw): CellFacts {
     printed: third ? [a, b, third] : cells,
     positive,
     negative,
-    labels: { first: 'A', second: 'B' },
+    labels: { first: one, second: two },
     key: [first.id, second.id].sort().join(' '),
   };
 }

@@ -64,10 +64,15 @@ export function cellParts(facts: CellFacts, words: Words, ask: Ask): Part[] {
       statementPoint({
         step: 'flow',
         earns: words.inline('point-flow', context),
-        also: [words.inline('also-flow')],
+        also: [words.inline('also-flow'), words.inline('also-flow-poles')],
         carries: true,
       }),
-      statementPoint({ step: 'why', earns: words.inline('point-why', context), refuse: [words.inline('refuse-why')] }),
+      statementPoint({
+        step: 'why',
+        earns: words.inline('point-why', context),
+        also: [words.inline('also-why', context)],
+        refuse: [words.inline('refuse-why')],
+      }),
     ],
     answers: ['flow', 'why'],
     explains: [cellLadder(facts, words)],

@@ -56,7 +56,8 @@ export function cellSlips(facts: CellFacts, tables: Tables, words: Words, ask: A
           sumWithoutElectrons(reduced.couple.half, oxidised.couple.half, timesReduction, timesOxidation, false),
         );
       },
-      () => bothHold(facts, 'H^+') || bothHold(facts, 'H2O'),
+      // What does not cancel is balanced and true all the same: no wrong option.
+      () => ask.answering !== 'choice' && (bothHold(facts, 'H^+') || bothHold(facts, 'H2O')),
     ),
     slip('EP-ELECTRONS-IN-SOLUTION', 'flow', () => wordsValue('through the bridge', words.inline('answer-flow-bridge'))),
     ...(ask.level === 'stretch'

@@ -23,6 +23,7 @@ export function runContext(oxidised: CellOnPage, reduced: CellOnPage): WordsCont
     negative: oxidised.name,
     reducedReactant: species(bare(oxidised.couple.reduced)),
     oxidisedReactant: species(bare(reduced.couple.oxidised)),
+    otherReduced: species(bare(reduced.couple.reduced)),
     low: quantity(printDecimal(oxidised.couple.printed, true), 'V'),
     high: quantity(printDecimal(reduced.couple.printed, true), 'V'),
   };

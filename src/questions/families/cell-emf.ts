@@ -14,8 +14,8 @@ export interface CellDraw {
   readonly decoy?: Couple;
 }
 
-/** Half-cells that a class does not meet as such: violent, poisonous, or an ion that does not last in water. */
-const NOT_SET_UP = ['F2', 'Hg^2+', 'Co^3+', 'Mn^3+', 'Au^3+', 'NO3^-', 'Cu^+'];
+/** Half-cells that a class does not meet as such: violent, poisonous, explosive when kept, or an ion that does not last in the water or acid of a cell. */
+const NOT_SET_UP = ['F2', 'Hg^2+', 'Cd^2+', 'Co^3+', 'Mn^3+', 'Au^3+', 'NO3^-', 'Cu^+', 'MnO4^2-', '[Ag(NH3)2]^+'];
 /** Forms that give platinum no steady potential, because they react too slowly there (common practice, no source). */
 const TOO_SLOW = ['S2O3^2-', 'SO2', 'H2C2O4', 'C2O4^2-', 'ClO3^-', 'BrO3^-', 'IO3^-', 'HOCl', 'S2O8^2-', 'H2O2'];
 /** Half-cells that a class knows, by their oxidised form. */
@@ -67,13 +67,13 @@ export const cellEmf = family<CellDraw>({
   build: buildCell,
 });
 
-function draw(draws: Draws, tables: Tables, { level, answering }: Ask): CellDraw | undefined {
+function draw(draws: Draws, tables: Tables, { level }: Ask): CellDraw | undefined {
   const ready = tables.couples.filter((couple) => canBeSetUp(couple, tables));
   const suited = ready.filter((couple) => (level === 'core') === isSimple(couple));
   const first = draws.pick(suited);
   const second = draws.pick(level === 'core' ? suited : ready);
   if (!apart(first, second)) return undefined;
-  if (level === 'core' || answering === 'choice') return { first, second };
+  if (level === 'core') return { first, second };
   const decoy = draws.pick(ready);
   return apart(decoy, first) && apart(decoy, second) ? { first, second, decoy } : undefined;
 }

@@ -1,3 +1,5 @@
+import { elementsIn, totalAtoms } from '../../chemistry/composition.ts';
+import type { Formula } from '../../chemistry/formula.ts';
 import { reverseEquation } from '../../chemistry/terms.ts';
 import { keyOf } from '../../chemistry/write-formula.ts';
 import type { Block, Table } from '../../document/block.ts';
@@ -11,7 +13,7 @@ import { potentialTable } from '../potential-table.ts';
 import type { Datum, Item } from '../question.ts';
 import { bare } from '../without-states.ts';
 import type { CombineDraw } from './combine-halves.ts';
-import { type CombineFacts, cancels, combineFacts } from './combine-halves-facts.ts';
+import { type CombineFacts, cancelling, combineFacts } from './combine-halves-facts.ts';
 import { combineParts } from './combine-halves-parts.ts';
 import { combineSlips } from './combine-halves-slips.ts';
 import { combineSteps } from './combine-halves-steps.ts';
@@ -31,7 +33,7 @@ export function buildCombination(drawn: CombineDraw, tables: Tables, { answering
     data: drawn.given === 'with potentials' ? facts.halves.map(datumOf) : [],
     steps: combineSteps(facts, words),
     parts: combineParts(facts, context, tables, words),
-    slips: combineSlips(facts, tables, words),
+    slips: combineSlips(facts, tables, words, answering),
     gives: [`half:${oxidant.id}`, `half:${reductant.id}`],
     asks: [`eq:${oxidant.id} ${reductant.id}`],
     cautions: [],
@@ -52,6 +54,8 @@ function contextOf({ oxidant, reductant, drawn, reduced, oxidised }: CombineFact
     reductantName: inPlural(keyOf(reductant), tables),
     oxidantProduct: species(bare(higher.reduced)),
     reductantProduct: species(bare(lower.oxidised)),
+    agentIsAtom: isAtom(oxidant) && !isElement(bare(higher.reduced)),
+    agentIsOther: !isAtom(oxidant) && !isElement(oxidant),
     reduced: reduced.label,
     oxidised: oxidised.label,
     high: volts(higher),
@@ -64,6 +68,11 @@ function contextOf({ oxidant, reductant, drawn, reduced, oxidised }: CombineFact
     isSlow: needs === 'time',
   };
 }
+
+/** One element without a charge: Br₂, Cu. */
+const isElement = (formula: Formula): boolean => formula.charge === 0 && elementsIn(formula).length === 1;
+/** One atom with a charge: Fe³⁺. */
+const isAtom = (formula: Formula): boolean => formula.charge !== 0 && totalAtoms(formula) === 1;
 
 const capital = (words: string): string => `${words[0]!.toUpperCase()}${words.slice(1)}`;
 
@@ -84,7 +93,7 @@ function features(facts: CombineFacts): Record<string, string> {
   return {
     given: drawn.given,
     'electron ratio': isOne.every(Boolean) ? 'equal' : isOne.some(Boolean) ? 'multiple' : 'awkward',
-    cancelling: cancels(facts) ? 'yes' : 'no',
+    cancelling: cancelling(facts).length > 0 ? 'yes' : 'no',
     medium: drawn.pair.medium === 'acid' || drawn.pair.medium === 'neutral' ? 'acid or neutral' : 'alkali',
     'one element': sharesSpecies(drawn.pair) ? 'yes' : 'no',
   };

@@ -53,11 +53,14 @@ export function combineFacts(drawn: CombineDraw, labels: readonly [string, strin
   };
 }
 
-/** True when H⁺, OH⁻ or water stands on one and the same side of both half-equations as stored, so that some of it cancels in the sum. */
-export function cancels({ reduced, oxidised }: CombineFacts): boolean {
-  return ['H^+', 'OH^-', 'H2O'].some((key) =>
+/** H⁺, OH⁻ or water, whichever stands on one and the same side of both half-equations as stored, so that some of it cancels in the sum. */
+export function cancelling({ reduced, oxidised }: CombineFacts): readonly Leftover[] {
+  return LEFTOVERS.filter((key) =>
     (['left', 'right'] as const).some((side) =>
       [reduced, oxidised].every(({ couple }) => !coefficientOf(couple.half[side], key).isZero()),
     ),
   );
 }
+
+const LEFTOVERS = ['H^+', 'OH^-', 'H2O'] as const;
+export type Leftover = (typeof LEFTOVERS)[number];

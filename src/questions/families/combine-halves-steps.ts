@@ -42,7 +42,9 @@ function factorsStep({ halves }: CombineFacts, part: string, words: Words): Step
 
 /** What each half-equation is multiplied by, in printed order. */
 export function factorsValue([first, second]: readonly [Rational, Rational], words: Words): Value {
-  return wordsValue(`${first} ${second}`, words.inline('answer-factors', { first: String(first), second: String(second) }));
+  const [one, other] = [String(first), String(second)];
+  const content = words.inline('answer-factors', { first: one, second: other });
+  return wordsValue(`${one} ${other}`, content, [[text(one)], [text(other)]]);
 }
 
 /** The direction as the label of the half-equation that runs as a reduction. */
@@ -127,7 +129,9 @@ function electronsStep({ reduced, combined }: CombineFacts): Step {
   return numberStep({
     id: 'electrons',
     part: 'c',
-    principle: 'factor × electrons of the half-equation, divided by what the equation was divided by',
+    principle: combined.divisor.equals(Rational.one)
+      ? 'electrons of one half-equation × the factor used'
+      : 'electrons of one half-equation × the factor used, divided by what the whole equation was divided by',
     expression: all,
     unit: '',
     printed: { dp: 0 },

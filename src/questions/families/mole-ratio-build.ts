@@ -36,7 +36,11 @@ export function buildRatio(drawn: RatioDraw, tables: Tables, ask: Ask, words: Wo
     data,
     steps,
     parts: ratioParts(plan, words, context, values, units.volume),
-    slips: ratioSlips(plan, tables, words, { ...context, volume: quantity('', units.volume) }),
+    slips: ratioSlips(plan, tables, words, {
+      ...context,
+      volume: quantity('', units.volume),
+      afterEquation: plan.equationPart !== undefined,
+    }),
     gives: givesOf(drawn, key),
     asks: [`ratio:${key}`, ...(drawn.told === 'equation' ? [] : [`eq:${key}`])],
     cautions: drawn.cautions,

@@ -2,13 +2,12 @@ import { joined } from '../../chemistry/cell.ts';
 import { coefficientOf } from '../../chemistry/terms.ts';
 import { type Decimal, parseDecimal } from '../../exact/decimal.ts';
 import { Rational } from '../../exact/rational.ts';
-import { roundToPlaces } from '../../exact/rounding.ts';
 import type { Tables } from '../../potentials/tables.ts';
 import type { Draws } from '../../random/draws.ts';
 import { cautionsFor, type Handled } from '../cautions.ts';
 import type { Ask } from '../family.ts';
-import { mayMix } from '../may-mix.ts';
 import type { Caution } from '../question.ts';
+import { mayStandTogether } from './mole-ratio-mixture.ts';
 import { drawPair, type ReactingPair } from './mole-ratio-pairs.ts';
 import {
   acidFor,
@@ -20,7 +19,7 @@ import {
   type Substance,
   substancesFor,
 } from './mole-ratio-substance.ts';
-import { limitsOf } from './titration-limits.ts';
+import { drawConcentration } from './titration-limits.ts';
 
 /** What a draw fixes: the reaction, which reagent is measured and how, and every printed figure. */
 export interface RatioDraw extends ReactingPair {
@@ -41,7 +40,7 @@ export interface RatioDraw extends ReactingPair {
 
 export function drawRatio(draws: Draws, tables: Tables, { level, answering }: Ask): RatioDraw | undefined {
   const pair = drawPair(draws, tables, level);
-  const substances = pair && drawSubstances(draws, pair, tables);
+  const substances = drawSubstances(draws, pair, tables);
   if (!substances) return undefined;
   const { known, found } = substances;
   const measures = level === 'core' ? coreMeasures(draws, known, found, tables) : stretchMeasures(draws, known, found, tables);
@@ -66,10 +65,11 @@ export function drawRatio(draws: Draws, tables: Tables, { level, answering }: As
 }
 
 /** Two substances that may be mixed, and which of them is measured. */
-function drawSubstances(draws: Draws, { oxidant, reductant, medium }: ReactingPair, tables: Tables) {
+function drawSubstances(draws: Draws, pair: ReactingPair, tables: Tables) {
+  const { oxidant, reductant } = pair;
   const ways = substancesFor(oxidant.oxidisedKey, tables).flatMap((one) =>
     substancesFor(reductant.reducedKey, tables)
-      .filter((other) => mayMix(one.salt, other.salt, tables, medium))
+      .filter((other) => mayStandTogether(one, other, pair, tables))
       .map((other) => [one, other] as const),
   );
   if (ways.length === 0) return undefined;
@@ -106,10 +106,7 @@ function stretchMeasures(draws: Draws, known: Substance, found: Substance, table
 type Figures = Pick<RatioDraw, 'concentration' | 'volume' | 'mass' | 'foundConcentration'>;
 
 function drawFigures(draws: Draws, known: Substance, measures: Measures, found: Substance): Figures {
-  const labelled = ({ key }: Substance): Decimal => {
-    const { least, most } = limitsOf(key);
-    return asLabelled(draws.decimal(least, most, '0.0005', 4));
-  };
+  const labelled = ({ key }: Substance): Decimal => drawConcentration(draws, key);
   const measured: Figures =
     measures.known === 'mass'
       ? { mass: drawMass(draws) }
@@ -120,12 +117,6 @@ function drawFigures(draws: Draws, known: Substance, measures: Measures, found: 
 /** Three significant figures. */
 function drawMass(draws: Draws): Decimal {
   return draws.chance(1, 2) ? draws.decimal('0.100', '0.995', '0.005', 3) : draws.decimal('1.00', '4.95', '0.05', 2);
-}
-
-/** 0.0200 or 0.120: three significant figures as a bottle is labelled. */
-function asLabelled({ value }: Decimal): Decimal {
-  const places = value.compare(Rational.parse('0.1')) >= 0 ? 3 : 4;
-  return { value: roundToPlaces(value, places), places };
 }
 
 /** Moles of the asked reagent that react with one mole of the known one. */

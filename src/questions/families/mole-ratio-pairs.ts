@@ -3,8 +3,10 @@ import type { Couple, Medium } from '../../chemistry/couple.ts';
 import type { Tables } from '../../potentials/tables.ts';
 import type { Draws } from '../../random/draws.ts';
 import { inUse } from '../half-cell.ts';
+import type { HonestPair } from '../honest-pairs.ts';
 import { mediumOf, reactsCleanly } from '../meeting.ts';
 import type { Level } from '../question.ts';
+import { reactingPairs } from './reacting-pairs.ts';
 
 /** An oxidant and a reductant whose one reaction can be counted on, and how it is brought about. */
 export interface ReactingPair {
@@ -37,8 +39,8 @@ const FAMILIAR: readonly string[] = [
 const LEFT_OUT: readonly string[] = ['Hg^2+', 'Cd', 'Cl2', '[Fe(CN)6]^4-', '[Fe(CN)6]^3-'];
 
 /** A pair of couples: now and then one that is titrated, which brings the reactions that need warmth. */
-export function drawPair(draws: Draws, tables: Tables, level: Level): ReactingPair | undefined {
-  return draws.chance(1, 6) ? titrated(draws, tables, level) : tried(draws, tables, level);
+export function drawPair(draws: Draws, tables: Tables, level: Level): ReactingPair {
+  return draws.chance(1, 6) ? titrated(draws, tables, level) : draws.pick(countable(tables, level));
 }
 
 function titrated(draws: Draws, tables: Tables, level: Level): ReactingPair {
@@ -49,16 +51,28 @@ function titrated(draws: Draws, tables: Tables, level: Level): ReactingPair {
   return { oxidant, reductant, medium: system.acid ? 'acid' : 'neutral', ...(condition ? { condition } : {}) };
 }
 
-function tried(draws: Draws, tables: Tables, level: Level): ReactingPair | undefined {
-  const usable = tables.couples.filter((couple) => isUsable(couple, level));
-  const [one, other] = draws.shuffle(usable) as [Couple, Couple];
-  const [oxidant, reductant] = one.printed.value.compare(other.printed.value) > 0 ? [one, other] : [other, one];
-  if (sharesElement(oxidant, reductant) || !reactsCleanly(oxidant, reductant, tables)) return undefined;
-  const medium = mediumOf([oxidant, reductant], [oxidant.oxidised, reductant.reduced]);
+const KNOWN = new WeakMap<Tables, Partial<Record<Level, readonly ReactingPair[]>>>();
+
+/** Pairs that can be counted on: known to react in a class's time, in reacting amounts to nothing but what is printed. */
+function countable(tables: Tables, level: Level): readonly ReactingPair[] {
+  const known = KNOWN.get(tables) ?? {};
+  KNOWN.set(tables, known);
+  known[level] ??= reactingPairs(tables, level)
+    .filter((pair) => !pair.needs && fits(pair, tables, level))
+    .map(toPair);
+  return known[level];
+}
+
+function toPair({ oxidant, reductant }: HonestPair): ReactingPair {
+  return { oxidant, reductant, medium: mediumOf([oxidant, reductant], [oxidant.oxidised, reductant.reduced]) };
+}
+
+function fits(pair: HonestPair, tables: Tables, level: Level): boolean {
+  const { oxidant, reductant } = pair;
+  if (![oxidant, reductant].every((couple) => isUsable(couple, level)) || sharesElement(oxidant, reductant)) return false;
   // A metal in acid is dissolved by the acid as well, or by no acid at all: neither is asked about here.
-  return medium === 'acid' && tables.speciesOf(reductant.reducedKey).role === 'metal'
-    ? undefined
-    : { oxidant, reductant, medium };
+  const inAcid = toPair(pair).medium === 'acid' && tables.speciesOf(reductant.reducedKey).role === 'metal';
+  return !inAcid && reactsCleanly(oxidant, reductant, tables);
 }
 
 function isUsable(couple: Couple, level: Level): boolean {

@@ -7,6 +7,7 @@ import { ratioIn } from '../amount-ratio.ts';
 import { numberOf } from '../number-of.ts';
 import { methodPoint, valuePoint } from '../point.ts';
 import type { Part, Point } from '../question.ts';
+import { shorterFigures } from '../shorter-figures.ts';
 import { showNumber } from '../show-value.ts';
 import type { Values } from '../value.ts';
 import type { RatioPlan } from './mole-ratio-plan.ts';
@@ -63,8 +64,8 @@ function ratioPart(plan: RatioPlan, words: Words, context: WordsContext): Part {
       valuePoint({
         step: 'ratio',
         earns: words.inline('point-ratio', { ...context, ratio: `${left} : ${right}` }),
-        also: [words.inline('also-ratio', { inverted: `${right} : ${left}` })],
-        carries: true,
+        also: [words.inline('also-ratio', { inverted: `${right} : ${left}`, hasOwn: plan.equationPart !== undefined })],
+        carries: plan.equationPart !== undefined,
       }),
     ],
     answers: ['ratio'],
@@ -74,9 +75,11 @@ function ratioPart(plan: RatioPlan, words: Words, context: WordsContext): Part {
 function amountPart(plan: RatioPlan, words: Words, context: WordsContext, values: Values): Part {
   const { weighsKnown, known } = plan;
   const isSalt = weighsKnown && !known.isMetal;
-  const also = [words.inline('also-figures')];
+  const value = numberOf(values, 'amount');
+  const shorter = shorterFigures(value).map((figure) => quantity(figure, 'mol'));
+  const also = [...shorter.map((rounded) => words.inline('also-rounded', { rounded })), words.inline('also-figures')];
   const method = weighsKnown ? 'point-amount-mass' : 'point-amount-solution';
-  const shown = quantity(showNumber(numberOf(values, 'amount'), { sf: 4 }), 'mol');
+  const shown = quantity(showNumber(value, { sf: 4 }), 'mol');
   return {
     id: plan.amountPart,
     command: 'Calculate',
@@ -88,7 +91,7 @@ function amountPart(plan: RatioPlan, words: Words, context: WordsContext, values
     space: { kind: 'working', marks: isSalt ? 2 : 1, symbol: [symbolOf('n', known.species)], unit: 'mol' },
     points: [
       ...(isSalt ? [molarPoint('molar-known', values, words)] : []),
-      valuePoint({ step: 'amount', earns: words.inline(method, { shown }), also, carries: true }),
+      valuePoint({ step: 'amount', earns: words.inline(method, { shown }), also, carries: isSalt }),
     ],
     answers: ['amount'],
   };
@@ -121,7 +124,13 @@ function lastPart(plan: RatioPlan, words: Words, context: WordsContext, values: 
     points: [
       ...(measure === 'amount'
         ? []
-        : [methodPoint({ step: 'found-amount', earns: words.inline('point-found', { ...context, through }), carries: true })]),
+        : [
+            methodPoint({
+              step: 'found-amount',
+              earns: words.inline('point-found', { foundAmount: [symbolOf('n', found.species)], through }),
+              carries: true,
+            }),
+          ]),
       ...(isSalt ? [molarPoint('molar-found', values, words)] : []),
       valuePoint({
         step: id,

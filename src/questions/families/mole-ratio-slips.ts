@@ -28,6 +28,7 @@ export function ratioSlips(plan: RatioPlan, tables: Tables, words: Words, contex
     ...(plan.weighsKnown ? [] : [slip('TI-CM3-AS-DM3', 'amount', computed('mol', times(node('c'), node('V'))))]),
     ...(plan.weighsKnown && plan.weighsFound ? [massRatio(plan, slip)] : []),
     ...waterSlips(plan, tables, slip),
+    ...atomSlips(plan, tables, slip),
     ...(plan.equationPart ? equationSlips(plan, slip) : []),
   ];
 }
@@ -54,6 +55,19 @@ function waterSlips({ known, found, weighsKnown, weighsFound }: RatioPlan, table
     const water = plus(times(number('2'), node(massOf('H'))), node(massOf('O')));
     const anhydrous = minus(molarExpression(atomCounts(salt, tables)), times(number(String(waters)), water));
     return [slip('TI-ANHYDROUS-M', at, computed('g mol^-1', anhydrous))];
+  });
+}
+
+/** An element of two atoms weighed as if it were of one: 126.9 for iodine. */
+function atomSlips({ known, found, weighsKnown, weighsFound }: RatioPlan, tables: Tables, slip: Maker): Slip[] {
+  const weighed = [
+    ...(weighsKnown ? [['molar-known', known] as const] : []),
+    ...(weighsFound ? [['molar-found', found] as const] : []),
+  ];
+  return weighed.flatMap(([at, { salt }]) => {
+    const [only, ...others] = atomCounts(salt, tables);
+    if (!only || others.length > 0 || only.atoms === 1) return [];
+    return [slip('TI-ONE-ATOM-M', at, computed('g mol^-1', node(massOf(only.symbol))))];
   });
 }
 

@@ -5,7 +5,7 @@ import type { Words, WordsContext } from '../../document/words.ts';
 import { type Decimal, printDecimal } from '../../exact/decimal.ts';
 import { printNumber } from '../../exact/print-number.ts';
 import type { Tables } from '../../potentials/tables.ts';
-import { potentialTable } from '../potential-table.ts';
+import { halfEquationTable } from '../half-equation-table.ts';
 import type { unitNames } from '../unit-names.ts';
 import { bareEquation } from '../without-states.ts';
 import { massOf, type RatioPlan } from './mole-ratio-plan.ts';
@@ -24,7 +24,7 @@ export function stemOf(
     told === 'equation'
       ? [{ kind: 'display', content: [equation(bareEquation(joined(oxidant, reductant).equation))] }]
       : told === 'half-equations'
-        ? [potentialTable([reductant, oxidant].map((couple) => ({ couple, before: [], datum: `E:${couple.id}` })))]
+        ? [halfEquationTable([reductant, oxidant])]
         : [];
   return [
     ...words.blocks('stem', context),

@@ -14,7 +14,7 @@ import { numberStep } from '../number-step.ts';
 import type { PartId, Step } from '../question.ts';
 import { plainStep, wordsValue } from '../statement-step.ts';
 import type { NodeId, Values } from '../value.ts';
-import { atomCounts, massOf, type RatioPlan } from './mole-ratio-plan.ts';
+import { atomCounts, massOf, type RatioPlan, waterIn } from './mole-ratio-plan.ts';
 
 const THOUSAND = number('1000');
 
@@ -33,7 +33,7 @@ export function ratioSteps(plan: RatioPlan, tables: Tables, words: Words, units:
           plainStep('reaction', equationPart, [], 'which species react and what they turn into', () =>
             wordsValue('reaction', words.inline('answer-reaction')),
           ),
-          plainStep('equation', equationPart, ['reaction'], 'electrons given equal electrons taken', () =>
+          plainStep('equation', equationPart, ['reaction'], 'the electrons given equal the electrons taken', () =>
             combinedValue(oxidant, reductant),
           ),
         ]
@@ -84,18 +84,21 @@ function shownIn({ drawn }: RatioPlan): (id: NodeId) => Rounding {
   return (id) => (id.startsWith('Ar:') ? { dp: 1 } : (places[id] ?? { sf: 4 }));
 }
 
-/** A molar mass from printed relative atomic masses, element by element. */
+/** A molar mass from printed relative atomic masses, element by element; of a single atom it is read off, and there is nothing to write out. */
 function molarStep(id: NodeId, part: PartId, salt: Formula, plan: RatioPlan, tables: Tables): Step {
-  return numberStep({
+  const counts = atomCounts(salt, tables);
+  const { line, ...step } = numberStep({
     id,
     part,
-    principle: 'molar mass = sum of the relative atomic masses, water of crystallisation included',
-    expression: molarExpression(atomCounts(salt, tables)),
+    principle: `molar mass = sum of the relative atomic masses${waterIn(salt) > 0 ? ', water of crystallisation included' : ''}`,
+    expression: molarExpression(counts),
     unit: 'g mol^-1',
     printed: { dp: 1 },
     left: [symbolOf('M', salt)],
     shown: shownIn(plan),
   });
+  const isAtom = counts.length === 1 && counts[0]!.atoms === 1;
+  return isAtom || !line ? step : { ...step, line };
 }
 
 export function molarExpression(counts: readonly { readonly symbol: string; readonly atoms: number }[]): Expression {

@@ -15,6 +15,7 @@ export const moleRatio = family<RatioDraw>({
     'TI-RATIO-INVERTED',
     'TI-MASS-RATIO',
     'TI-ANHYDROUS-M',
+    'TI-ONE-ATOM-M',
     'TI-CM3-AS-DM3',
     'TI-OXALATE-ONE-E',
     'HE-ADD-UNSCALED',

@@ -5,8 +5,10 @@ import { keyOf } from '../../chemistry/write-formula.ts';
 import { Rational } from '../../exact/rational.ts';
 import type { Tables } from '../../potentials/tables.ts';
 import type { Draws } from '../../random/draws.ts';
+import { acidStands } from '../acid-stands.ts';
 import type { Ask } from '../family.ts';
 import { inUse } from '../half-cell.ts';
+import { isMain } from '../main-couple.ts';
 import { isBanned, mayMeet } from '../may-meet.ts';
 import { fallOut, leavesAlone, mediumOf, reactsCleanly } from '../meeting.ts';
 import { bare } from '../without-states.ts';
@@ -97,6 +99,8 @@ function drawPair(draws: Draws, couples: readonly Couple[], tables: Tables): Pai
   const asked = [askedOf(high, highTakes), askedOf(low, lowTakes)] as const;
   const medium = mediumOf([high, low], asked.map(formulaOf));
   const happens = reactsCleanly(high, low, tables) && mayMeet(high.oxidisedKey, low.reducedKey, tables, medium);
+  const isTrap = outcome === 'oxidants' || outcome === 'reductants';
+  if (isTrap && asked.some((each) => takesBothParts(each, tables))) return undefined;
   if (!happens || (outcome !== 'reaction' && !keepsApart(asked[0], asked[1], medium, tables))) return undefined;
   const [first, second] = draws.shuffle(asked) as [Asked, Asked];
   return { shape: 'pair', first, second, medium };
@@ -106,13 +110,14 @@ function drawShelf(draws: Draws, usable: readonly Couple[], tables: Tables): She
   const pool = shelf(usable, draws.chance(2, 3), tables);
   const subject = askedOf(draws.pick(pool), draws.chance(1, 2));
   const isOxidant = subject.form === 'oxidised';
+  if (!isMain(subject.couple, subject.form, mediumFor(subject, subject), tables)) return undefined;
   const others = draws.shuffle(pool.filter((couple) => apart(couple, subject.couple)));
   const isBelow = ({ couple }: Asked) => couple.printed.value.compare(subject.couple.printed.value) < 0;
   const find = (takes: boolean, taken: readonly Asked[], test: (asked: Asked) => boolean) =>
     others
       .filter((couple) => taken.every((each) => apart(couple, each.couple)))
       .map((couple) => askedOf(couple, takes))
-      .find(test);
+      .find((asked) => isMain(asked.couple, asked.form, mediumFor(subject, asked), tables) && test(asked));
   const isIdle = (asked: Asked) => keepsApart(subject, asked, mediumFor(subject, asked), tables);
   const reacts = find(!isOxidant, [], (asked) => isBelow(asked) === isOxidant && happens(subject, asked, tables));
   const unable = reacts && find(!isOxidant, [reacts], (asked) => isBelow(asked) !== isOxidant && isIdle(asked));
@@ -123,8 +128,18 @@ function drawShelf(draws: Draws, usable: readonly Couple[], tables: Tables): She
     all.map(({ couple }) => couple),
     all.map(formulaOf),
   );
-  if (medium === 'acid' && all.some((asked) => isBanned([keyOf(formulaOf(asked)), 'HCl'], tables, 'acid'))) return undefined;
+  if (medium === 'acid' && !acidCanBe(all, tables)) return undefined;
   return { shape: 'shelf', subject, reacts, unable, alike, order: draws.shuffle([reacts, unable, alike]), medium };
+}
+
+/** No species is forbidden with acid, and an acid can be added to the subject, which stands first, with each of the others. */
+function acidCanBe([subject, ...others]: readonly Asked[], tables: Tables): boolean {
+  const key = (asked: Asked) => keyOf(formulaOf(asked));
+  return others.every(
+    (other) =>
+      acidStands([key(subject!), key(other)], tables) &&
+      [subject!, other].every((asked) => !isBanned([key(asked), 'HCl'], tables, 'acid')),
+  );
 }
 
 /** Metals and acid are not offered together: the acid itself would take the metal. */
@@ -161,6 +176,21 @@ function keepsApart(one: Asked, other: Asked, medium: Medium, tables: Tables): b
     !fallOut(one.couple, other.couple, tables) &&
     mayMeet(keyOf(a), keyOf(b), tables, medium) &&
     leavesAlone(a, b, medium, tables)
+  );
+}
+
+/** An ion that stands between two states: the half-equation printed tells one of its parts alone, so it is no example of one kind. */
+function takesBothParts(asked: Asked, { couples }: Tables): boolean {
+  const formula = formulaOf(asked);
+  const key = keyOf(formula);
+  return (
+    formula.charge !== 0 &&
+    couples.some(
+      (each) =>
+        !each.calculationOnly &&
+        each.medium !== 'alkali' &&
+        (asked.form === 'oxidised' ? each.reducedKey : each.oxidisedKey) === key,
+    )
   );
 }
 

@@ -5,12 +5,16 @@ import { statementPoint, valuePoint } from '../point.ts';
 import type { Part } from '../question.ts';
 import { bare } from '../without-states.ts';
 
-/** The last part: the ionic equation of the reaction that is feasible. Balancing is credited whichever way round it is written. */
+/**
+ * The last part: the ionic equation of the reaction that is feasible. What follows from an earlier wrong answer earns its marks.
+ * @param follows whether the way the reaction runs has been deduced in an earlier part
+ */
 export function equationPart(
   words: Words,
   context: WordsContext,
   section: string,
   { reduced, oxidised }: { readonly reduced: Couple; readonly oxidised: Couple },
+  follows: boolean,
 ): Part {
   const filled = {
     oxidant: species(bare(reduced.oxidised)),
@@ -28,7 +32,7 @@ export function equationPart(
     hints: [words.inline('equation-hint')],
     space: { kind: 'equation', arrow: 'forward', count: 1 },
     points: [
-      statementPoint({ step: 'direction', earns: words.inline('point-direction', filled) }),
+      statementPoint({ step: 'direction', earns: words.inline('point-direction', filled), carries: follows }),
       valuePoint({
         step: 'equation',
         earns: words.inline('point-equation'),

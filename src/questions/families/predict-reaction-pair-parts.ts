@@ -11,7 +11,11 @@ import type { Pair } from './predict-reaction-pair.ts';
 /** The parts about two species: E°cell, the prediction with its reason, the equation. */
 export function pairParts(pair: Pair): Part[] {
   const { words, context, high, low } = pair;
-  return [emfPart(pair), verdictPart(pair), equationPart(words, context, 'equation', { reduced: high, oxidised: low })];
+  return [
+    emfPart(pair),
+    verdictPart(pair),
+    equationPart(words, context, 'equation', { reduced: high, oxidised: low }, pair.roles !== undefined),
+  ];
 }
 
 function emfPart({ words, context, roles, reacts }: Pair): Part {

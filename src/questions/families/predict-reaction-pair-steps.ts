@@ -84,8 +84,8 @@ function alikeSteps(pair: Pair): Step[] {
 
 const isFeasible = (values: Values): boolean => numberOf(values, 'emf').sign() > 0;
 
-/** Whether the two react, as a value with the key `yes` or `no`. */
-export function verdictOf({ words, context }: Pair, yes: boolean): Value {
+/** Whether the two react, by the E°cell that was found, as a value with the key `yes` or `no`. */
+function verdictOf({ words, context }: Pair, yes: boolean): Value {
   return wordsValue(yes ? 'yes' : 'no', words.inline(yes ? 'answer-yes' : 'answer-no', context));
 }
 

@@ -40,6 +40,7 @@ export function pairOf(draw: PairDraw, tables: Tables, words: Words): Pair {
       ...coupleContext('high', high),
       ...coupleContext('low', low),
       inAcid,
+      roles: isOpposed,
       ...(isOpposed ? { taker: species(formulaOf(taker)), giver: species(formulaOf(giver)) } : {}),
     },
   };

@@ -10,7 +10,7 @@ import { pairedWith, type Shelf } from './predict-reaction-shelf.ts';
 /** The parts about three reagents: which reacts, why the others do not, the equation. */
 export function shelfParts(shelf: Shelf): Part[] {
   const { words, context, reacts } = shelf;
-  return [reagentPart(shelf), othersPart(shelf), equationPart(words, context, 'equation-shelf', pairedWith(shelf, reacts))];
+  return [reagentPart(shelf), othersPart(shelf), equationPart(words, context, 'equation-shelf', pairedWith(shelf, reacts), true)];
 }
 
 function emfText(shelf: Shelf, reagent: Asked) {
@@ -41,6 +41,7 @@ function reagentPart(shelf: Shelf): Part {
         earns: words.inline('point-emf-reagent', { ...context, emf: emfText(shelf, reacts) }),
         also: [words.inline('sign-optional')],
         refuse: [words.inline('refuse-multiplied')],
+        carries: true,
       }),
     ],
     answers: ['reagent', 'emf'],

@@ -19,7 +19,8 @@ export function shelfSlips(shelf: Shelf, tables: Tables): Slip[] {
   const bySize = largestBySize(shelf);
   return [
     slip('EP-STRENGTH-REVERSED', 'reagent', () => speciesValue(formulaOf(unable))),
-    slip('EP-WRONG-SPECIES', 'reagent', () => speciesValue(formulaOf(alike))),
+    // This reagent is no partner: the species that would react stand in no earlier answer.
+    { ...slip('EP-WRONG-SPECIES', 'reagent', () => speciesValue(formulaOf(alike))), skips: ['direction'] },
     ...(bySize === unable ? [slip('EP-SIGN-DROPPED', 'reagent', () => speciesValue(formulaOf(unable)))] : []),
     ...emfSlips(shelf, reacts, slip),
     ...equationSlips(slip, 'equation', (values) => {

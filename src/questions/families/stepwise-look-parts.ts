@@ -71,5 +71,6 @@ export function numbersPart(ladder: Ladder, { lookPart, numbers }: LadderPlan, c
     space: { kind: 'short', labels: [...(both ? [[species(start)]] : []), words.inline('label-end')] },
     points: both ? [first, last] : [last],
     answers: both ? ['number-start', 'number-final'] : ['number-final'],
+    ...(both ? { together: true } : {}),
   };
 }

@@ -142,7 +142,8 @@ function stopPart(ladder: Ladder, { stopPart: id }: LadderPlan, context: WordsCo
     hints: [words.inline('stop-hint', context)],
     space: { kind: 'lines', count: 4 },
     points: [
-      valuePoint({ step: 'stop-emf', earns: words.inline('point-stop-emf', filled) }),
+      // the next step from a wrong species, rightly worked, earns the mark
+      valuePoint({ step: 'stop-emf', earns: words.inline('point-stop-emf', filled), carries: true }),
       statementPoint({ step: 'stop', earns: words.inline('point-stop', filled), refuse: [words.inline('refuse-stop')] }),
     ],
     answers: ['stop-emf', 'stop'],

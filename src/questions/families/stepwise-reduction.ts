@@ -6,8 +6,10 @@ import { keyOf } from '../../chemistry/write-formula.ts';
 import { Rational } from '../../exact/rational.ts';
 import type { Tables } from '../../potentials/tables.ts';
 import type { Draws } from '../../random/draws.ts';
+import { standsWith } from '../acid-stands.ts';
 import { type Ask, family } from '../family.ts';
 import { inUse } from '../half-cell.ts';
+import { isMain } from '../main-couple.ts';
 import { isAtHand, mayMeet } from '../may-meet.ts';
 import type { Caution } from '../question.ts';
 import { buildLadder } from './stepwise-build.ts';
@@ -90,11 +92,34 @@ function draw(draws: Draws, tables: Tables, { level }: Ask): LadderDraw | undefi
     tables.facts,
   );
   const ladder = ladderFrom(mixture, { start, reagent, isReduction }, tables);
-  // A single step is worth asking for its stop; a chain is what the family is for, so half of the single steps are passed over.
-  if (!ladder || (ladder.rungs.length === 1 && draws.chance(1, 2))) return undefined;
+  if (!ladder || !standsInSulfuric(ladder, tables)) return undefined;
+  // A chain is what the family is for, above all at stretch; but there are few chains, so some single steps are asked for their stop.
+  if (ladder.rungs.length === 1 && (level === 'stretch' ? draws.chance(11, 12) : draws.chance(1, 2))) return undefined;
   const cautions = ladderCautions(ladder, tables);
-  const decoys = level === 'stretch' ? drawDecoys(draws, ladder, usable) : [];
+  const decoys =
+    level === 'stretch'
+      ? drawDecoys(
+          draws,
+          ladder,
+          usable.filter((couple) => isDecoy(couple, tables)),
+        )
+      : [];
   return cautions && decoys && { ladder, decoys, cautions };
+}
+
+/** The mixture is in dilute sulfuric acid, which precipitates silver, lead and barium. */
+function standsInSulfuric({ start, rungs, reacts, product }: Ladder, tables: Tables): boolean {
+  const present = [start, ...rungs.map(({ to }) => to), reacts, product].map(keyOf);
+  return standsWith('SO4^2-', present, tables);
+}
+
+/** What the beaker holds anyhow: a half-equation of one of these would be no decoy. */
+const IN_THE_BEAKER = ['H^+', 'H2O', 'SO4^2-', 'O2'];
+
+/** A half-equation to be passed over tells the main product of a species that is not there. */
+function isDecoy(couple: Couple, tables: Tables): boolean {
+  const isThere = [couple.oxidisedKey, couple.reducedKey].some((key) => IN_THE_BEAKER.includes(key));
+  return !isThere && (isMain(couple, 'oxidised', 'acid', tables) || isMain(couple, 'reduced', 'acid', tables));
 }
 
 /** Two couples with no species of the ladder or the reagent, and none that would itself react with the reagent's element. */

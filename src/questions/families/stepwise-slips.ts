@@ -29,32 +29,39 @@ export function ladderSlips(ladder: Ladder, plan: LadderPlan, tables: Tables, wo
   return [
     ...emfSlips(ladder, slip),
     ...(plan.firstPart ? equationSlips(ladder, slip) : []),
-    slip(
-      'LD-STOPS-EARLY',
-      'final',
-      () => speciesValue(ladder.rungs[0]!.to),
-      () => ladder.rungs.length > 1,
-    ),
+    {
+      ...slip(
+        'LD-STOPS-EARLY',
+        'final',
+        () => speciesValue(ladder.rungs[0]!.to),
+        () => ladder.rungs.length > 1,
+      ),
+      skips: plan.emfs.slice(1).map((at) => `emf-${at + 1}`),
+    },
     ...(isChoice ? [slip('EP-STRENGTH-REVERSED', 'final', () => speciesValue(ladder.start))] : []),
-    slip('LD-GOES-TOO-FAR', 'final', () => speciesValue(ladder.next.to)),
+    // Beyond the last species no potential is printed, so no value can be given.
+    { ...slip('LD-GOES-TOO-FAR', 'final', () => speciesValue(ladder.next.to)), skips: ['stop-emf'] },
     ...(plan.sees
-      ? [
-          // Of four colours the two in the middle change places, and the ends stand.
-          ladder.rungs.length > 2
-            ? slip('LD-COLOURS-SWAPPED', 'colours-between', (values) =>
-                coloursValue(swapped(coloursTo(ladder, finalKey(values), tables)).slice(1, -1)),
-              )
-            : slip(
-                'LD-COLOURS-SWAPPED',
-                'colours',
-                (values) => coloursValue(swapped(coloursTo(ladder, finalKey(values), tables))),
-                () => ladder.rungs.length > 1,
-              ),
-        ]
+      ? [coloursSlip(ladder, tables, slip)]
       : plan.numbers === 'both'
         ? [slip('ON-ION-CHARGE', 'number-start', () => numberValue(Rational.of(ladder.start.charge), { unit: '', signed: true }))]
         : []),
   ];
+}
+
+/**
+ * Two neighbours change places: of four colours the two in the middle, so that the ends stand. Green after yellow tells nothing where
+ * blue comes next, because it is seen while both are there.
+ */
+function coloursSlip(ladder: Ladder, tables: Tables, slip: Maker): Slip {
+  const turned = (values: Values) => swapped(coloursTo(ladder, finalKey(values), tables));
+  const canTell = (values: Values) => {
+    const right = coloursTo(ladder, finalKey(values), tables);
+    return right.length > 2 && !right.some((word, at) => [word, right[at + 1]].sort().join(' ') === 'blue yellow');
+  };
+  return ladder.rungs.length > 2
+    ? slip('LD-COLOURS-SWAPPED', 'colours-between', (values) => coloursValue(turned(values).slice(1, -1)), canTell)
+    : slip('LD-COLOURS-SWAPPED', 'colours', (values) => coloursValue(turned(values)), canTell);
 }
 
 function halves({ rungs, reagent, isReduction }: Ladder): { readonly reduction: HalfEquation; readonly oxidation: HalfEquation } {

@@ -188,11 +188,15 @@ function coloursSteps(ladder: Ladder, { lookPart }: LadderPlan, tables: Tables):
   return ladder.rungs.length > 1 ? [all, between] : [all];
 }
 
-/** The colour word of each species from the start as far as a key; a species that is never seen alone goes by its name. */
+/**
+ * The colour of the solution at each species from the start as far as a key: a metal that falls out leaves it colourless; a species that is
+ * never seen alone goes by its name.
+ */
 export function coloursTo(ladder: Ladder, key: string, tables: Tables): string[] {
-  return speciesTo(ladder, key).map(
-    (formula) => tables.speciesOf(keyOf(formula)).colour?.word ?? tables.speciesOf(keyOf(formula)).name,
-  );
+  return speciesTo(ladder, key).map((formula) => {
+    const { role, colour, name } = tables.speciesOf(keyOf(formula));
+    return role === 'metal' ? 'colourless' : (colour?.word ?? name);
+  });
 }
 
 export function coloursValue(words: readonly string[]): Value {

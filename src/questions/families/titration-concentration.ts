@@ -7,7 +7,7 @@ import { cautionsFor } from '../cautions.ts';
 import { type Ask, family } from '../family.ts';
 import type { Caution } from '../question.ts';
 import { buildTitration } from './titration-concentration-build.ts';
-import { limitsOf } from './titration-limits.ts';
+import { drawConcentration, limitsOf } from './titration-limits.ts';
 import { type Sides, sidesOf } from './titration-sides.ts';
 
 /** What a draw fixes: the pair, which of the two is unknown, and every printed figure. */
@@ -56,10 +56,9 @@ function draw(draws: Draws, tables: Tables, { level, answering }: Ask): Titratio
   const sides = sidesOf(system, tables);
   const diluted = level === 'stretch' && answering === 'written' && draws.chance(2, 3);
   const unknown = diluted || draws.chance(2, 3) ? 'analyte' : 'titrant';
-  const { least, most } = limitsOf(sides[unknown === 'analyte' ? 'titrant' : 'analyte'].key);
   const readings = {
     unknown,
-    concentration: asLabelled(draws.decimal(least, most, '0.0005', 4)),
+    concentration: drawConcentration(draws, sides[unknown === 'analyte' ? 'titrant' : 'analyte'].key),
     portion: parseDecimal(level === 'core' ? '25.0' : draws.pick(['10.0', '20.0', '25.0'])),
     titre: draws.decimal('15.00', '35.00', '0.05', 2),
   } as const;
@@ -72,11 +71,6 @@ function draw(draws: Draws, tables: Tables, { level, answering }: Ask): Titratio
   if (!isUsual(hidden, stock, limitsOf(sides[unknown].key))) return undefined;
   const cautions = cautionsOf(system, sides, readings, stock ?? hidden, tables);
   return cautions && { system, ...readings, acid, ...(dilution ? { dilution } : {}), cautions };
-}
-
-/** 0.0200 or 0.120: three significant figures as a bottle is labelled. */
-function asLabelled({ value }: Decimal): Decimal {
-  return { value, places: value.compare(Rational.parse('0.1')) >= 0 ? 3 : 4 };
 }
 
 /** The concentration, mol dm⁻³, of the unknown solution as it is titrated. */

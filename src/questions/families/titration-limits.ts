@@ -1,4 +1,6 @@
 import type { SpeciesKey } from '../../chemistry/formula.ts';
+import { type Decimal, decimalWithFigures } from '../../exact/decimal.ts';
+import type { Draws } from '../../random/draws.ts';
 
 /** Concentrations in use, mol dm⁻³: as titrated, least and most, and of a stock that is diluted first. */
 export interface Limits {
@@ -19,3 +21,9 @@ const SPECIAL: Readonly<Record<SpeciesKey, Limits>> = {
 };
 
 export const limitsOf = (key: SpeciesKey): Limits => SPECIAL[key] ?? USUAL;
+
+/** A concentration as a bottle is labelled, to three significant figures: 0.00750, 0.0200 or 0.120 mol dm⁻³. */
+export function drawConcentration(draws: Draws, key: SpeciesKey): Decimal {
+  const { least, most } = limitsOf(key);
+  return decimalWithFigures(draws.decimal(least, most, '0.0005', 4).value, 3);
+}

@@ -5,9 +5,12 @@ import { solve } from '../solve.ts';
 import { cautionsStand } from './cautions-stand.ts';
 import { choiceIsFair } from './choice-is-fair.ts';
 import { equationsBalance } from './equations-balance.ts';
+import { figuresSuffice } from './figures-suffice.ts';
 import { marksAddUp } from './marks-add-up.ts';
 import { noLeak } from './no-leak.ts';
+import { nothingMissing } from './nothing-missing.ts';
 import { oneCommandWord } from './one-command-word.ts';
+import { optionsCouldBeChosen } from './options-could-be-chosen.ts';
 import { rowsAreWrong } from './rows-are-wrong.ts';
 import type { GateFailure, GateRule } from './rule.ts';
 import { stepsInOrder } from './steps-in-order.ts';
@@ -20,10 +23,13 @@ export const GATE_RULES: readonly GateRule[] = [
   oneCommandWord,
   equationsBalance,
   workingRecomputes,
+  figuresSuffice,
   rowsAreWrong,
   noLeak,
+  nothingMissing,
   cautionsStand,
   choiceIsFair,
+  optionsCouldBeChosen,
 ];
 
 /** Checks a finished item by paths that share nothing with the family that made it. @returns what is wrong; empty when it may be printed */

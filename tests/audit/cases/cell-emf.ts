@@ -94,8 +94,11 @@ function pointsOf(negative: Couple, positive: Couple): Record<string, PointRule>
   const reactants = [`species ${negative.reduced}`, `species ${positive.oxidised}`];
   return {
     'direction:statement': { earns: reactants },
-    'flow:statement': { earns: [label(negative), label(positive), 'word wire'], also: [['word wire']] },
-    'why:statement': { earns: [label(negative), 'word less', reactants[0]!] },
+    'flow:statement': { earns: [label(negative), label(positive), 'word wire'], also: [['word wire'], ['word wire']] },
+    'why:statement': {
+      earns: [label(negative), 'word less', reactants[0]!],
+      also: [[reactants[0]!, `species ${positive.reduced}`]],
+    },
     'bridge:statement': { earns: [label(positive)] },
   };
 }

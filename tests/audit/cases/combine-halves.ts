@@ -159,7 +159,8 @@ function slipsOf(joining: Joining): Slip[] {
     slip('HE-ADD-UNSCALED', 'factors', () => factorsSaid(joining, [Fraction.one, Fraction.one])),
     slip('HE-SCALE-OWN', 'factors', () => factorsSaid(joining, [halves[0].electrons, halves[1].electrons])),
     slip('HE-H-NOT-CANCELLED', 'tidy', () => said('word on both sides')),
-    slip('HE-NOT-REVERSED', 'sides', () => said('word neither')),
+    // Electrons on both sides of one arrow, or twice on one: the sum is not tidy, whatever the factors were.
+    { ...slip('HE-NOT-REVERSED', 'sides', () => said('word neither')), skips: ['tidy'] },
     slip('EP-STRENGTH-REVERSED', 'direction', () => said(`label ${oxidised.label}`)),
     slip('RX-COEFFICIENT-ELECTRONS', 'electrons', () =>
       plain(count(combined(reduced.sides, oxidised.sides).left, oxidised.reduced)),

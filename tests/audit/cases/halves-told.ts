@@ -17,12 +17,25 @@ export interface Half {
  * @returns undefined when the question tells of none
  */
 export function halvesTold(question: ReadQuestion, one: string, other: string): [Half, Half] | undefined {
-  const printed: Half[] = couplesIn(question);
+  const printed: Half[] = halvesIn(question);
   const halves = printed.length > 0 ? printed : changesIn(question);
   const both = [one, other];
   const oxidant = halves.find(({ oxidised }) => both.includes(oxidised));
   const reductant = halves.find((each) => each !== oxidant && both.includes(each.reduced));
   return oxidant && reductant ? [oxidant, reductant] : undefined;
+}
+
+/** Half-equations of the tables, with potentials beside them or with none. */
+function halvesIn(question: ReadQuestion): Half[] {
+  const told = couplesIn(question);
+  if (told.length > 0) return told;
+  return everyToken(
+    question.tables.flatMap(({ rows }) => rows.flat(2)),
+    'equation',
+  ).flatMap(({ equation }) => {
+    const forms = electronsIn(equation).side() > 0 ? formsOf(equation) : undefined;
+    return forms ? [{ ...forms, half: { left: equation.left, right: equation.right } }] : [];
+  });
 }
 
 function changesIn({ stem, stemText }: ReadQuestion): Half[] {

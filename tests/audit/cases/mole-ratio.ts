@@ -3,6 +3,7 @@ import { speciesOf } from '../chemistry/sides.ts';
 import { type Answer, numberMark } from '../engine/answer.ts';
 import { type Answers, type CaseReader, type Node, type PointRule, type Slip, Unreadable } from '../engine/case.ts';
 import { workedAsPrinted } from '../engine/chain.ts';
+import { figuresEnough } from '../engine/figures-enough.ts';
 import { Fraction } from '../exact/fraction.ts';
 import { writeNumber } from '../exact/printed-number.ts';
 import { valueAt } from './agents.ts';
@@ -168,10 +169,20 @@ function slipsOf(reagents: Reagents): Slip[] {
           },
         ]
       : []),
+    ...oneAtom(reagents, 'molar-known', knownSalt),
+    ...oneAtom(reagents, 'molar-found', foundSalt),
     ...anhydrous(reagents, 'molar-known', knownSalt),
     ...anhydrous(reagents, 'molar-found', foundSalt),
     ...(halves ? equationSlips('equation', () => ({ reduced: halves[0].half, oxidised: halves[1].half })) : []),
   ];
+}
+
+/** The number of the periodic table for an element whose molecules have two atoms. */
+function oneAtom({ masses }: Reagents, at: string, salt: string | undefined): Slip[] {
+  const [only, ...others] = salt === undefined ? [] : speciesOf(salt).atoms;
+  const mass = only && masses.get(only[0]);
+  if (!mass || others.length > 0 || only[1] === 1) return [];
+  return [{ id: 'TI-ONE-ATOM-M', at, work: () => ({ kind: 'number', value: mass.value, unit: 'g mol^-1' }) }];
 }
 
 /** The molar mass without the water of crystallisation. */
@@ -205,7 +216,7 @@ function pointsOf(reagents: Reagents, nodes: readonly Node[]): Record<string, Po
     },
     'molar-known:method': { earns: printed('molar-known') },
     'molar-found:method': { earns: printed('molar-found') },
-    'amount:value': { earns: printed('amount') },
+    'amount:value': { earns: printed('amount'), also: figuresEnough(valueAt(answers, 'amount'), 'mol') },
     'found-amount:method': { earns: [`species ${found}`, ...printed('found-amount')] },
     'found-amount:value': { earns: printed('found-amount') },
     'asked:value': { earns: printed('asked') },

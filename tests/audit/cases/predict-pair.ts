@@ -159,12 +159,11 @@ function slipsOf(pair: Pair): Slip[] {
   ];
 }
 
-/** The verdict of one who takes the more positive couple to give electrons. */
-function turned({ roles }: Pair, yes: boolean) {
+/** The verdict of one who compares rightly, both couples named, and takes the more positive couple to give electrons. */
+function turned({ roles, high, low }: Pair, yes: boolean) {
   const [taker, giver] = speciesMarks(roles!.taker.key, roles!.giver.key);
-  return yes
-    ? said(taker!, 'word oxidise', giver!, 'word couple of', giver!, 'word the more positive')
-    : said(taker!, 'word not oxidise', giver!, 'word own couple');
+  const compared = [...speciesMarks(high.oxidised, high.reduced), 'word more', ...speciesMarks(low.oxidised, low.reduced)];
+  return said(...compared, taker!, yes ? 'word oxidise' : 'word not oxidise', giver!);
 }
 
 function pointsOf(pair: Pair): Record<string, PointRule> {
@@ -188,7 +187,7 @@ function pointsOf(pair: Pair): Record<string, PointRule> {
     },
     'verdict:statement': {
       earns: reacts
-        ? [taker!, 'word oxidise', giver!, 'word positive', 'word feasible']
+        ? [taker!, 'word oxidise', giver!, voltMark(emf), 'word positive', 'word feasible']
         : [taker!, 'word not oxidise', giver!, voltMark(emf), 'word negative', 'word infeasible'],
     },
     'direction:statement': direction,

@@ -122,7 +122,8 @@ function slipsOf(shelf: Shelf): Slip[] {
   const emf = (id: string, value: Fraction): Slip => ({ id, at: 'emf', work: () => volts(value) });
   return [
     reagent('EP-STRENGTH-REVERSED', unable),
-    reagent('EP-WRONG-SPECIES', alike),
+    // It is no partner, so that the reactants written in c follow from nothing.
+    { ...reagent('EP-WRONG-SPECIES', alike), skips: ['direction'] },
     reagent('EP-SIGN-DROPPED', largestBySize(shelf) ?? reacts),
     emf('EP-REVERSED', down.subtract(up)),
     emf('EP-ADD', up.add(down)),

@@ -22,7 +22,7 @@ export const stepwiseReduction: CaseReader = ({ question, steps, level }) => {
     vocabulary: {
       colours: true,
       words: {
-        none: /no further step stands in the list/,
+        none: /nothing stops it/,
         infeasible: /not feasible/,
         positive: /is positive/,
         negative: /\bnegative\b/,
@@ -32,6 +32,7 @@ export const stepwiseReduction: CaseReader = ({ question, steps, level }) => {
         oxidise: /\boxidised?\b/,
       },
     },
+    together: ['number-start', 'number-final'],
     printed: figuresIn(question),
     faults: faultsOf(ladder, steps.has('colours')),
   };
@@ -133,9 +134,9 @@ function overallTo(ladder: Ladder, key: string): Sides {
   return inLowestTerms(cancelled(sum));
 }
 
-/** A species whose colour the auditor does not know leaves no mark. */
+/** A species whose colour the auditor does not know leaves no mark; a metal that falls out leaves a colourless solution. */
 function coloursAlong(keys: readonly string[]): string[] {
-  return keys.flatMap((key) => colourMark(key));
+  return keys.flatMap((key) => (/^[A-Z][a-z]?$/.test(key) ? ['colour colourless'] : colourMark(key)));
 }
 const colourMark = (key: string): string[] => {
   const words = coloursOf(key);
@@ -150,9 +151,17 @@ function slipsOf(ladder: Ladder): Slip[] {
   return [
     ...potentialSlips('emf-1', gains, gives),
     ...equationSlips('equation', () => ({ reduced, oxidised })),
-    { id: 'LD-STOPS-EARLY', at: 'final', tells: [`species ${first.to}`], work: () => ({ kind: 'species', key: first.to }) },
+    {
+      id: 'LD-STOPS-EARLY',
+      at: 'final',
+      tells: [`species ${first.to}`],
+      // The later steps are not worked by one who does not see them.
+      skips: rungs.slice(1).map((_, index) => `emf-${index + 2}`),
+      work: () => ({ kind: 'species', key: first.to }),
+    },
     { id: 'EP-STRENGTH-REVERSED', at: 'final', work: () => ({ kind: 'species', key: start }) },
-    { id: 'LD-GOES-TOO-FAR', at: 'final', work: () => ({ kind: 'species', key: next.to }) },
+    // Nothing after that stands in the list, so that there is no value to give.
+    { id: 'LD-GOES-TOO-FAR', at: 'final', skips: ['stop-emf'], work: () => ({ kind: 'species', key: next.to }) },
     {
       id: 'LD-COLOURS-SWAPPED',
       at: rungs.length > 2 ? 'colours-between' : 'colours',

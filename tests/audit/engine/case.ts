@@ -49,6 +49,8 @@ export interface Case {
   readonly slips: readonly Slip[];
   readonly points?: Readonly<Record<string, PointRule>>;
   readonly vocabulary: Vocabulary;
+  /** steps whose answers stand side by side in blanks: a marker sees them all, so a row shows them all */
+  readonly together?: readonly string[];
   /** figures printed on the sheet that may stand in working */
   readonly printed: readonly string[];
   /** species by which the stem explains others: the ion that a ligand is */

@@ -50,7 +50,10 @@ function follow(audited: Audited, slip: Slip): Followed {
   for (const { letter, roles, points } of blocks) {
     const own = asked.nodes.filter(({ id }) => changed.has(id) && parts.get(id) === letter);
     const answered = own.filter(({ id }) => roles.includes(id));
-    const written = (answered.length > 0 ? answered : own).sort((a, b) => roles.indexOf(a.id) - roles.indexOf(b.id));
+    const beside = answered.some(({ id }) => asked.together?.includes(id))
+      ? asked.nodes.filter(({ id }) => asked.together!.includes(id) && roles.includes(id))
+      : answered;
+    const written = (beside.length > 0 ? beside : own).sort((a, b) => roles.indexOf(a.id) - roles.indexOf(b.id));
     if (written.length === 0) continue;
     const marks = written.flatMap((node) => shown(node, answers.get(node.id)!));
     const earned = points.filter(

@@ -1,4 +1,4 @@
-import type { AnswerBlock, AnswerSpace } from '../../../document/block.ts';
+import type { AnswerBlock, AnswerSpace, Filled } from '../../../document/block.ts';
 import { axesFigure, gridFigure } from '../../../document/figures/axes-figure.ts';
 import { fieldIn } from '../fields.ts';
 import { box, dots, INK } from '../item.ts';
@@ -7,11 +7,13 @@ import { KEEP, keepTogether, type Slab, slab, TORN } from '../slab.ts';
 import { addMark, addTag } from '../tag.ts';
 import { equationLines } from './equation-space.ts';
 import { layFigure } from './figure-block.ts';
+import { writeOver } from './filled-space.ts';
 import { shortLines } from './short-space.ts';
 import { layTable } from './table-block.ts';
 import { workingBox } from './working-space.ts';
 
-type Spaces = { readonly [K in AnswerSpace['kind']]: (space: Extract<AnswerSpace, { kind: K }>, room: Room) => Slab[] };
+type Handler<K> = (space: Extract<AnswerSpace, { kind: K }>, room: Room, filled?: Filled) => Slab[];
+type Spaces = { readonly [K in AnswerSpace['kind']]: Handler<K> };
 
 const SPACES: Spaces = {
   lines: ({ count }, room) => ruledLines(count, room),
@@ -24,11 +26,17 @@ const SPACES: Spaces = {
 };
 
 /** Room to answer in, of the kind and height that the answer needs. */
-export function layAnswer({ space }: AnswerBlock, room: Room): Slab[] {
-  const handler = SPACES[space.kind] as ((space: AnswerSpace, room: Room) => Slab[]) | undefined;
+export function layAnswer({ space, filled }: AnswerBlock, room: Room): Slab[] {
+  const handler = SPACES[space.kind] as Handler<AnswerSpace['kind']> | undefined;
   if (!handler) throw new Error(`the PDF printer knows no answer space of kind \`${(space as AnswerSpace).kind}\``);
-  return keepTogether(handler(space, room), 0);
+  if (!filled) return keepTogether(handler(space, room), 0);
+  if (HOLDS_ANSWER.has(space.kind)) return keepTogether(handler(space, room, filled), 0);
+  const bare = handler(space, { ...room, tag: { type: 'Div', kids: [] } });
+  return keepTogether(writeOver(bare, space, filled, room), 0);
 }
+
+/** Spaces that put an answer into their own gaps; on the others it is written over the rules. */
+const HOLDS_ANSWER: ReadonlySet<AnswerSpace['kind']> = new Set(['working', 'short']);
 
 /** Dotted rules, 8.5 mm apart; on a screen one frame, since what is typed keeps to no rules. */
 function ruledLines(count: number, room: Room): Slab[] {

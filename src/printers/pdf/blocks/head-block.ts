@@ -4,6 +4,7 @@ import { fieldIn } from '../fields.ts';
 import { box, INK, type Item, rule } from '../item.ts';
 import { inner, label, type Room, setText, smallPen } from '../room.ts';
 import { setLines } from '../set-lines.ts';
+import { FEW_LINES } from '../settings.ts';
 import { KEEP, keepTogether, type Slab, slab, stack, withAbove } from '../slab.ts';
 import { addMark, addTag } from '../tag.ts';
 
@@ -29,7 +30,10 @@ export function layHead(head: Extract<Block, { kind: 'head' }>, room: Room): Sla
   const strip = head.cells.length > 0 ? cellStrip(head.cells, room, beside) : undefined;
   const joined = strip ? withStrip(left, strip, beside, measures.size.text) : left;
   const line = rule(room.x, joined.height + measures.step * 0.9, measures.frame, 0, 0.6, INK.rule);
-  const top = slab(joined.height + measures.step * 0.9, [...joined.items, line], { after: KEEP });
+  const top = slab(joined.height + measures.step * 0.9, [...joined.items, line], {
+    // the sentence below moves to the next page whole rather than in halves
+    after: measures.size.text > FEW_LINES ? AFTER_HEAD : KEEP,
+  });
   const note = head.note ? withAbove(setText(head.note, room, 'P'), measures.step * 0.9) : [];
   return [top, ...keepTogether(note, AFTER_HEAD)];
 }

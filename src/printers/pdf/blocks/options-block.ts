@@ -1,5 +1,5 @@
-import type { Block } from '../../../document/block.ts';
-import { type FieldItem, INK, ring } from '../item.ts';
+import type { Block, Option } from '../../../document/block.ts';
+import { type FieldItem, INK, type PathItem, ring } from '../item.ts';
 import { inner, label, type Room, setText } from '../room.ts';
 import { strutAscent } from '../set-lines.ts';
 import { keepTogether, type Slab, withAbove, withItems } from '../slab.ts';
@@ -13,10 +13,10 @@ export function layOptions({ options }: Extract<Block, { kind: 'options' }>, roo
   const radius = pen.size * 0.66;
   const dx = radius * 2 + pen.size * 0.65;
   const size = Math.max(floor, pen.size * 0.78);
-  const group = room.fields?.next('choice of one option');
+  const group = room.fields?.isSilent ? undefined : room.fields?.next('choice of one option');
   const slabs = options.flatMap((option, i) => {
     const item = addTag(list, 'LI');
-    const mark = addMark(addTag(item, 'Lbl'));
+    const mark = addMark(addTag(item, 'Lbl'), option.right ? `${option.letter}, the answer` : undefined);
     const baseline = strutAscent(pen);
     const middle = baseline - pen.size * 0.33;
     const letter = label(pen, option.letter, {
@@ -31,12 +31,20 @@ export function layOptions({ options }: Extract<Block, { kind: 'options' }>, roo
     const choice = group ? [optionField(option.letter, { x: room.x, middle, radius }, group, body)] : [];
     const text = setText(option.content, inner(room, { dx, tag: body }));
     return withAbove(
-      withItems(text, [ring(room.x + radius, middle, radius, 0.6, INK.rule), letter, ...choice]),
+      withItems(text, [ringOf(option, { x: room.x + radius, middle, radius }), letter, ...choice]),
       i === 0 ? step : step * 0.55,
     );
   });
   return keepTogether(slabs, 0);
 }
+
+/** The ring of an option, filled with grey where it is told to be the right one. */
+function ringOf({ right }: Option, { x, middle, radius }: { x: number; middle: number; radius: number }): PathItem {
+  return right ? { ...ring(x, middle, radius, 1.4, INK.text), fill: FILLED } : ring(x, middle, radius, 0.6, INK.rule);
+}
+
+/** Grey that is seen at a glance and lets its letter be read. */
+const FILLED = 0.75;
 
 /** The ring of an option as a field: one of its group at most is chosen. */
 function optionField(
