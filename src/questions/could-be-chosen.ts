@@ -7,7 +7,8 @@ import type { Value } from './value.ts';
 
 /**
  * A figure further from the right one than this factor is absurd rather than wrong: nobody would choose it. Thirty by common practice, and
- * a ratio of six to one turned upside down, which cannot be shown in any other way.
+ * a ratio of six to one turned upside down, which cannot be shown in any other way. A signed figure (a potential) is measured from a zero
+ * of its own: a sum or a difference near it is nothing absurd.
  */
 const ABSURD = Rational.of(36);
 
@@ -17,7 +18,10 @@ const ABSURD = Rational.of(36);
  */
 export function couldBeChosen(wrong: Value, right: Value, rule: Rounding): boolean {
   if (wrong.kind === 'number' && right.kind === 'number') {
-    return !isAbsurd(wrong.value, right.value) && isStandardForm(wrong.value, rule) === isStandardForm(right.value, rule);
+    return (
+      (right.signed || !isAbsurd(wrong.value, right.value)) &&
+      isStandardForm(wrong.value, rule) === isStandardForm(right.value, rule)
+    );
   }
   if (wrong.kind === 'equation' && right.kind === 'equation') {
     return !sameValue({ ...wrong, equation: cancelEquation(wrong.equation) }, right, rule);

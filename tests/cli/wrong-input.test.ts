@@ -9,7 +9,10 @@ const MISTAKES: readonly (readonly [args: readonly string[], said: string])[] = 
   [['--seed', 'x'], 'couplet: expected a command first, such as `sheet`, found `--seed`; `couplet --help` lists them'],
   [['sheet', '--constructor', 'x'], 'couplet: expected an option of `couplet sheet`, found `--constructor`'],
   [['--__proto__'], 'couplet: expected a command first, such as `sheet`, found `--__proto__`'],
-  [['sheet', '--sede', 'x'], 'couplet: expected an option of `couplet sheet`, found `--sede`; did you mean `--seed`?'],
+  [
+    ['sheet', '--sede', 'x'],
+    'couplet: expected an option of `couplet sheet`, found `--sede`; did you mean `--seed` or `--sides`?',
+  ],
   [['sheet', '--no-json'], 'couplet: expected an option of `couplet sheet`, found `--no-json`'],
   [['sheet', '-s', 'x'], 'couplet: expected an option of `couplet sheet`, found `-s`; `couplet sheet --help` lists them'],
   [['sheet', '--seed'], 'couplet: expected a value after `--seed`; a value that starts with a dash is written `--seed=-…`'],

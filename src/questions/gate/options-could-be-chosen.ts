@@ -14,7 +14,8 @@ const MOST = Rational.of(36);
  */
 export const optionsCouldBeChosen: GateRule = {
   id: 'options-could-be-chosen',
-  holds: 'no figure is over 36 times the right one or under a 36th of it, all stand in one notation, no wrong equation is true',
+  holds:
+    'no unsigned figure is over 36 times the right one or under a 36th of it, all stand in one notation, no wrong equation is true',
   check: ({ item }) => item.parts.flatMap((part) => (part.options ? [...figureProblems(part), ...equationProblems(part)] : [])),
 };
 
@@ -29,7 +30,7 @@ function figureProblems({ options }: Part): string[] {
   return [
     ...(isStandard.size > 1 ? ['options stand in two notations'] : []),
     ...printed.flatMap(({ number, slip }) =>
-      slip !== undefined && key && isAbsurd(computeText(number), key)
+      slip !== undefined && key && !/^[+−]/.test(number) && isAbsurd(computeText(number), key)
         ? [`the option ${number} is absurd beside the right one`]
         : [],
     ),
