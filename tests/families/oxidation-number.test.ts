@@ -131,6 +131,39 @@ it('goes wrong in the same way on both sides of a reaction, or in none', () => {
   expect(rowsOf(item).filter(({ at }) => ['before', 'after', 'change', 'per-atom'].includes(at))).toEqual([]);
 });
 
+it('blames no product whose number is right all the same', () => {
+  // MnO4-: with the sum at zero 0 + 8 = +8, and MnO2, which is neutral, is +4 for everybody: 4 for each of two atoms, 8 electrons
+  const along = reactionOf({
+    oxidant: tables.couple('MnO4^-/MnO2@alkali'),
+    reductant: tables.couple('SO4^2-/SO3^2-'),
+    medium: 'alkali',
+  })!;
+  const item = checked(buildOxidationNumber({ ...stretch, reaction: along }, tables, asking('stretch'), words));
+  expect(marked(item, 'ON-SUM-ZERO', 'per-atom')[2]).toBe('c: 8; 1/2');
+  const told = item.slips.filter(({ at }) => at === 'per-atom').map(({ happened }) => happened);
+  expect(told.length).toBeGreaterThan(0);
+  for (const each of told) expect(each.filter(({ kind }) => kind === 'formula')).toHaveLength(1);
+});
+
+it('multiplies no total for all atoms by the atoms again', () => {
+  const item = checked(buildOxidationNumber(stretch, tables, asking('stretch'), words));
+  // both chromium of Cr2O7^2- together are +12: 18 electrons would be nobody's figure
+  expect(marked(item, 'ON-NOT-PER-ATOM', 'before')).toEqual([]);
+});
+
+it('says what a bare number of electrons earns', () => {
+  const [change, electrons] = buildOxidationNumber(stretch, tables, asking('stretch'), words).item.parts[2]!.points;
+  expect(change!.refuse.map(plainText)).toEqual(['a right number of electrons without oxidation numbers']);
+  expect(electrons!.accept.map(plainText)).toContain('the right number alone');
+});
+
+it('says of a salt that its ion is asked as well', () => {
+  const salt = { ...stretch, wanted: [stretch.wanted[0], wanted('K2S2O8', 'S'), wanted('Mn3O4', 'Mn')] as const };
+  const { asks } = buildOxidationNumber(salt, tables, asking('stretch'), words).item;
+  expect(asks).toContain('on:S@K2S2O8');
+  expect(asks).toContain('on:S@S2O8^2-');
+});
+
 it('offers the wrong answers as options, in ascending order', () => {
   const { item, choice } = buildOxidationNumber(core, tables, asking('core', 'choice'), words);
   const options = asChoice(item, choice!)!.parts[0]!.options!;

@@ -6,7 +6,7 @@ import { type HalfPlan, planOf } from './half-equation-plan.ts';
 import { reactingPairs } from './reacting-pairs.ts';
 
 /** Oxidising agents whose half-equations are built by the rule alone, so that a class need not know them (common practice, no source). */
-const BY_RULE: readonly SpeciesKey[] = ['PbO2', 'ClO3^-'];
+const BY_RULE: readonly SpeciesKey[] = ['PbO2', 'ClO3^-', 'BrO3^-', 'IO3^-', 'Ce^4+'];
 
 /**
  * Half-equations that a stretch choice asks for besides: of the nitrogen and sulfur course and of batteries, whose reactions we do not
@@ -30,7 +30,7 @@ const ALONE: readonly (readonly [couple: string, isReduction: boolean])[] = [
 
 const KNOWN = new WeakMap<Tables, Record<Level, readonly HonestPair[]>>();
 
-/** Reactions whose half-equations are asked for, core and stretch apart: no pair is in both. */
+/** Reactions whose half-equations are asked for. What is built by rule alone is in both, for at stretch more is asked about it. */
 export function halfPairs(tables: Tables): Record<Level, readonly HonestPair[]> {
   let found = KNOWN.get(tables);
   if (!found) {
@@ -40,7 +40,7 @@ export function halfPairs(tables: Tables): Record<Level, readonly HonestPair[]> 
       BY_RULE.includes(oxidant.oxidisedKey) && reductants.has(reductant.id);
     const all = reactingPairs(tables, 'stretch').filter(({ medium }) => medium !== 'neutral');
     const core = all.filter((pair) => pair.medium === 'acid' && (known.includes(pair) || isByRule(pair)));
-    found = { core, stretch: all.filter((pair) => !core.includes(pair)) };
+    found = { core, stretch: all.filter((pair) => !known.includes(pair)) };
     KNOWN.set(tables, found);
   }
   return found;

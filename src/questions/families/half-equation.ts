@@ -45,7 +45,7 @@ function draw(draws: Draws, tables: Tables, { level, answering }: Ask): HalfDraw
   const [main, partner] = draws.shuffle(plans) as [HalfPlan, HalfPlan];
   if (!main.isBuilt || !main.change || sharesSpecies(pair)) return undefined;
   // Most core questions build one half-equation; the partner's is electrons alone, which also leaves its couple to another question.
-  if (level === 'core') return partner.isBuilt && !isChoice && draws.chance(3, 4) ? undefined : { pair, main, partner };
+  if (level === 'core') return partner.isBuilt && !isChoice && draws.chance(7, 8) ? undefined : { pair, main, partner };
   // The explanation at the end of a stretch question rests on what the oxidising agent's element does.
   if (!plans[0].change || (isChoice && isCoreHalf(main, tables))) return undefined;
   return isChoice ? aloneOr({ pair, main, partner }, draws, tables) : { pair, main, partner };

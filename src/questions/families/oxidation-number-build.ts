@@ -1,3 +1,4 @@
+import type { Formula } from '../../chemistry/formula.ts';
 import { keyOf } from '../../chemistry/write-formula.ts';
 import type { Block } from '../../document/block.ts';
 import { equation, species } from '../../document/inlines.ts';
@@ -35,7 +36,7 @@ export function buildOxidationNumber(drawn: NumberDraw, tables: Tables, { level,
     parts: numberParts(drawn, level, context, words),
     slips: numberSlips(drawn, level, tables, words),
     gives: isChoice ? [] : [`eq:${reaction.pair.oxidant.id} ${reaction.pair.reductant.id}`],
-    asks: isChoice ? [factOf(last)] : [...wanted.map(factOf), `on:${reaction.element}@${keyOf(reaction.before.formula)}`],
+    asks: isChoice ? factsOf(last) : [...wanted.flatMap(factsOf), `on:${reaction.element}@${keyOf(reaction.before.formula)}`],
     cautions: [],
   };
   return {
@@ -54,6 +55,20 @@ export function buildOxidationNumber(drawn: NumberDraw, tables: Tables, { level,
     },
   };
 }
+
+/** What is asked, and of an alkali metal's salt also what its ion would ask: a sheet that has one seldom wants the other. */
+function factsOf({ element, formula }: Wanted): string[] {
+  return [formula, ...anionOf(formula)].map((each) => `on:${element}@${keyOf(each)}`);
+}
+
+/** `S₂O₈²⁻` of `K₂S₂O₈`; nothing of what is no such salt. */
+function anionOf({ units: [unit], charge }: Formula): Formula[] {
+  const [metal, ...rest] = unit?.nodes ?? [];
+  const isSalt = charge === 0 && rest.length > 0 && metal?.kind === 'element' && ALKALI_METALS.includes(metal.symbol);
+  return isSalt ? [{ units: [{ count: 1, nodes: rest }], charge: -metal.count }] : [];
+}
+
+const ALKALI_METALS: readonly string[] = ['Li', 'Na', 'K'];
 
 const factOf = ({ element, formula }: Wanted): string => `on:${element}@${keyOf(formula)}`;
 

@@ -70,6 +70,7 @@ export function electronsPart({ reaction }: NumberDraw, context: WordsContext, w
           after: signed(to),
         }),
         also: [words.inline('also-oxidised')],
+        refuse: [words.inline('refuse-bare')],
       }),
       valuePoint({
         step: 'electrons',
@@ -79,6 +80,7 @@ export function electronsPart({ reaction }: NumberDraw, context: WordsContext, w
           several: atoms > 1,
           isOne: electrons === 1,
         }),
+        also: [words.inline('also-bare')],
         carries: true,
       }),
     ],

@@ -149,7 +149,9 @@ function sumsAlong({ reduced }: Reaction, steps: ReadonlySet<string>): Slip[] {
     const isRead = id === 'ON-ION-CHARGE' && speciesOf(to).charge === 0;
     const after = isRead ? numberIn(to, element) : last.find((each) => each.id === id)?.value;
     if (!after) return [];
-    const tells = [`species ${from}`, `species ${to}`, ...figures];
+    // A product whose number is right all the same is not blamed.
+    const isWrong = !after.equals(numberIn(to, element) ?? after);
+    const tells = [`species ${from}`, ...(isWrong ? [`species ${to}`] : []), ...figures];
     const both: Answer = { kind: 'said', marks: [signed(value), signed(after)] };
     return steps.has('change')
       ? [{ id, at: 'change', tells, work: () => both }]
