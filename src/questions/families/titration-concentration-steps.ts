@@ -23,7 +23,7 @@ export function titrationSteps(titration: Titration, words: Words): Step[] {
     plainStep('reaction', 'b', [], 'which species react and what they turn into', () =>
       wordsValue('reaction', words.inline('point-direction', titration.context)),
     ),
-    plainStep('equation', 'b', ['reaction'], 'electrons given equal electrons taken', () =>
+    plainStep('equation', 'b', ['reaction'], 'the electrons given equal the electrons taken', () =>
       combinedValue(sides.oxidant.couple, sides.reductant.couple),
     ),
     plainStep('ratio', 'c', ['equation'], 'the coefficients of the equation are the ratio of amounts', (values) =>
