@@ -30,10 +30,11 @@ export function ratioAt(values: Values, id = 'ratio'): Ratio {
 /** A number of particles, without a unit. */
 export const wholeValue = (value: Rational): Value => ({ kind: 'number', value, unit: '' });
 
-/** The known amount times the ratio as a pupil writes it: no factor of one. Nodes: `amount`, `found-coefficient`, `known-coefficient`. */
+/** The known amount times the ratio as a pupil writes it: a factor of one only where it is the whole ratio. Nodes: `amount`, `found-coefficient`, `known-coefficient`. */
 export function writtenRatio(found: Rational, known: Rational): Expression {
   const [up, down] = [node('found-coefficient'), node('known-coefficient')];
-  if (found.equals(known)) return node('amount');
+  // `× 1` says that the ratio was looked at; without it the line would repeat a number.
+  if (found.equals(known)) return times(node('amount'), up);
   if (known.equals(Rational.one)) return times(node('amount'), up);
   return found.equals(Rational.one) ? over(node('amount'), down) : times(node('amount'), over(up, down));
 }

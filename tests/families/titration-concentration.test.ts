@@ -1,8 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { parseDecimal } from '../../src/exact/decimal.ts';
+import { figuresOf, parseDecimal } from '../../src/exact/decimal.ts';
 import { asChoice } from '../../src/questions/choice.ts';
+import { acidsIn } from '../../src/questions/families/titration-acids.ts';
 import type { TitrationDraw } from '../../src/questions/families/titration-concentration.ts';
 import { buildTitration } from '../../src/questions/families/titration-concentration-build.ts';
+import { drawConcentration } from '../../src/questions/families/titration-limits.ts';
+import { plainText } from '../../src/questions/gate/inlines-of.ts';
+import { drawsFrom } from '../../src/random/draws.ts';
 import { tables } from '../support/data.ts';
 import { answerAt, asking, checked, marked, wordsOf } from './reading.ts';
 
@@ -74,4 +78,49 @@ describe('a stock that is diluted first', () => {
   ])('%s is marked as a colleague would', (slip, marks) => {
     expect(marked(item, slip)).toEqual(['a: 1/1', 'b: 2/2', marks, 'd: 2/2']);
   });
+});
+
+describe('the way to the stock through the amount in the whole flask', () => {
+  const dilution = { sample: parseDecimal('25.0'), flask: parseDecimal('250.0') };
+  const item = checked(buildTitration({ ...IRON, dilution }, tables, asking('stretch'), words));
+  const [, diluted, stock] = item.parts[2]!.points;
+
+  it('earns the same marks', () => {
+    // 2.345 × 10⁻³ mol in 25.0 cm³ is 0.02345 mol in 250.0 cm³, and so in the 25.0 cm³ of stock
+    expect(plainText(diluted!.accept[1]!)).toBe(
+      'multiplies that amount by 250.0 ÷ 25.0, for the amount in the whole flask: 0.02345 mol',
+    );
+    expect(plainText(stock!.accept.at(-1)!)).toBe(
+      'divides the amount in the whole flask by the volume of stock taken, 25.0 cm^3',
+    );
+  });
+});
+
+describe('a choice at stretch', () => {
+  const dilution = { sample: parseDecimal('25.0'), flask: parseDecimal('250.0') };
+  const built = buildTitration({ ...IRON, dilution }, tables, asking('stretch', 'choice'), words);
+
+  it('asks for the stock, and not for what was titrated', () => {
+    const part = asChoice(checked(built), built.choice!)!.parts[0]!;
+    expect(part.answers).toEqual(['stock']);
+    expect(part.options!.map(({ slip }) => slip)).toContain('TI-ALIQUOT-NOT-SCALED');
+  });
+});
+
+it('adds phosphoric acid where the indicator needs the colour of iron(III) gone', () => {
+  const { acid } = tables.titrations.find(({ indicator }) => indicator.includes('diphenylamine'))!;
+  expect(acidsIn(acid!).map(({ key }) => key)).toEqual(['H2SO4', 'H3PO4']);
+});
+
+it('tells other colours of an end point by when they are seen', () => {
+  for (const { alsoAccepted } of tables.titrations) {
+    for (const also of alsoAccepted) expect(also).toMatch(/ at (?:first|the end)$/);
+  }
+});
+
+it('labels a weak solution with three figures', () => {
+  const draws = drawsFrom('labels');
+  const labels = Array.from({ length: 200 }, () => drawConcentration(draws, 'MnO4^-'));
+  expect(labels.some(({ value }) => value.compare(parseDecimal('0.01').value) < 0)).toBe(true);
+  expect(new Set(labels.map(figuresOf))).toEqual(new Set([3]));
 });

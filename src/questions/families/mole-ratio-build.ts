@@ -39,7 +39,7 @@ export function buildRatio(drawn: RatioDraw, tables: Tables, ask: Ask, words: Wo
     slips: ratioSlips(plan, tables, words, {
       ...context,
       volume: quantity('', units.volume),
-      afterEquation: plan.equationPart !== undefined,
+      afterEquation: ask.answering === 'written' && plan.equationPart !== undefined,
     }),
     gives: givesOf(drawn, key),
     asks: [`ratio:${key}`, ...(drawn.told === 'equation' ? [] : [`eq:${key}`])],

@@ -6,15 +6,15 @@ import type { Decimal } from '../../exact/decimal.ts';
 import { printNumber } from '../../exact/print-number.ts';
 import type { Tables } from '../../potentials/tables.ts';
 import type { Ask, Built } from '../family.ts';
+import { halfEquationTable } from '../half-equation-table.ts';
 import { inPlural, solutionName } from '../names.ts';
-import { potentialTable } from '../potential-table.ts';
 import type { Item } from '../question.ts';
 import { unitNames } from '../unit-names.ts';
 import type { TitrationDraw } from './titration-concentration.ts';
 import { titrationData } from './titration-concentration-data.ts';
 import { titrationParts } from './titration-concentration-parts.ts';
 import { titrationSlips } from './titration-concentration-slips.ts';
-import { titrationSteps } from './titration-concentration-steps.ts';
+import { lastStep, titrationSteps } from './titration-concentration-steps.ts';
 import { type Side, type Sides, sidesOf } from './titration-sides.ts';
 
 /** Everything that steps, parts and slips of one titration share. */
@@ -54,8 +54,8 @@ export function buildTitration(drawn: TitrationDraw, tables: Tables, ask: Ask, w
     cautions: drawn.cautions,
   };
   const choice = {
-    step: 'concentration',
-    prompt: words.inline('choice', titration.context),
+    step: lastStep(titration).id,
+    prompt: words.inline(drawn.dilution ? 'choice-stock' : 'choice', titration.context),
     most: 3,
     objective: 'application',
     maths: 1,
@@ -128,15 +128,11 @@ function stemOf(titration: Titration, tables: Tables, words: Words): Block[] {
     rowHeaders: true,
     align: ['start', 'end'],
   };
-  const halves = [sides.reductant.couple, sides.oxidant.couple].map((couple) => ({
-    couple,
-    before: [],
-    datum: `E:${couple.id}`,
-  }));
+  const halves = halfEquationTable([sides.reductant.couple, sides.oxidant.couple]);
   return [
     ...words.blocks(dilution ? 'stem-diluted' : 'stem', context),
     ...(ask.level === 'core' ? [] : words.blocks('changes', { ...context, ...changes(sides) })),
-    { kind: 'given', caption: 'Readings', blocks: ask.level === 'core' ? [readings, potentialTable(halves)] : [readings] },
+    { kind: 'given', caption: 'Readings', blocks: ask.level === 'core' ? [readings, halves] : [readings] },
   ];
 }
 

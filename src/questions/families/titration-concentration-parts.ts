@@ -4,6 +4,7 @@ import { printNumber } from '../../exact/print-number.ts';
 import { numberOf } from '../number-of.ts';
 import { methodPoint, valuePoint } from '../point.ts';
 import type { Part, Point } from '../question.ts';
+import { shorterFigures } from '../shorter-figures.ts';
 import { showNumber } from '../show-value.ts';
 import { solve } from '../solve.ts';
 import type { Values } from '../value.ts';
@@ -40,7 +41,10 @@ function amountPart(titration: Titration, words: Words, values: Values): Part {
         step: 'amount',
         earns: words.inline('point-amount', { shown, litre: quantity('', units.volume === 'mL' ? 'L' : 'dm^3') }),
         also: [
-          words.inline('also-three-figures', { rounded: quantity(showNumber(numberOf(values, 'amount'), { sf: 3 }), 'mol') }),
+          ...shorterFigures(numberOf(values, 'amount')).map((figure) =>
+            words.inline('also-rounded', { rounded: quantity(figure, 'mol') }),
+          ),
+          words.inline('also-figures'),
         ],
         refuse: [words.inline('refuse-amount', { volume: quantity('', units.volume) })],
       }),
@@ -99,7 +103,7 @@ function concentrationPoints(titration: Titration, words: Words, values: Values)
   const context: WordsContext = {
     left: species(found.reacts),
     right: species(known.reacts),
-    unknown: species(found.reacts),
+    unknownAmount: [symbolOf('n', found)],
     ratio: `${found.coefficient} : ${known.coefficient}`,
     amount: quantity(showNumber(numberOf(values, 'found-amount'), { sf: 4 }), 'mol'),
     answer: quantity(showNumber(numberOf(values, 'concentration'), { sf: dilution ? 4 : 3 }), units.concentration),
@@ -116,7 +120,7 @@ function concentrationPoints(titration: Titration, words: Words, values: Values)
     valuePoint({
       step: 'concentration',
       earns: words.inline('point-concentration', { ...context, measured }),
-      ...(dilution ? {} : { also: figures }),
+      also: dilution ? [words.inline('also-whole-flask', inFlask(titration, dilution, values))] : figures,
       carries: true,
     }),
     ...(dilution
@@ -128,10 +132,21 @@ function concentrationPoints(titration: Titration, words: Words, values: Values)
               sample: printNumber(dilution.sample),
               answer: quantity(showNumber(numberOf(values, 'stock'), { sf: 3 }), units.concentration),
             }),
-            also: figures,
+            also: [...figures, words.inline('also-from-flask', { sample: quantity(printNumber(dilution.sample), units.volume) })],
             carries: true,
           }),
         ]
       : []),
   ];
+}
+
+/** The other way to the stock: the amount in the whole flask first. */
+function inFlask(
+  { portion, foundVolume, titre }: Titration,
+  { flask }: NonNullable<Titration['dilution']>,
+  values: Values,
+): WordsContext {
+  const measured = foundVolume === 'portion' ? portion : titre;
+  const amount = numberOf(values, 'found-amount').times(flask.value).over(measured.value);
+  return { flask: printNumber(flask), portion: printNumber(measured), amount: quantity(showNumber(amount, { sf: 4 }), 'mol') };
 }

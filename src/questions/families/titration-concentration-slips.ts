@@ -19,28 +19,24 @@ const THOUSAND = number('1000');
 /** Slips at every step. Those that carry the largest teaching value stand first: they become the options of a choice. */
 export function titrationSlips(titration: Titration, tables: Tables, words: Words): Slip[] {
   const { units, known, found } = titration;
-  const slip = slipMaker(tables, words, { ...titration.context, volume: quantity('', units.volume) });
-  const computed = (unit: string, expression: Expression) => (values: Values) =>
-    numberValue(evaluate(expression, values), { unit });
+  const slip = slipMaker(tables, words, {
+    ...titration.context,
+    volume: quantity('', units.volume),
+    afterEquation: titration.ask.answering === 'written',
+  });
   const ratioOf = (left: Rational, right: Rational): Value => ({ kind: 'ratio', left, right, of: [found.reacts, known.reacts] });
   const amount = node('found-amount');
   const volume = node(titration.foundVolume);
+  const dilution = titration.dilution ? dilutionSlips(titration, slip) : [];
+  // Options are taken from the front, and going back to the stock is what a choice about one asks.
+  const isChoice = titration.ask.answering === 'choice';
   return [
+    ...(isChoice ? dilution : []),
     slip('TI-RATIO-ONE', 'ratio', () => ratioOf(Rational.one, Rational.one)),
     slip('TI-RATIO-INVERTED', 'ratio', () => ratioOf(known.coefficient, found.coefficient)),
     slip('TI-CM3-AS-DM3', 'amount', computed('mol', times(node('c'), node(titration.knownVolume)))),
     ...equationSlips(titration, slip),
-    ...(titration.dilution
-      ? [
-          slip('TI-FLASK-VOLUME', 'concentration', computed(units.concentration, over(times(amount, THOUSAND), node('flask')))),
-          slip('TI-ALIQUOT-NOT-SCALED', 'stock', computed(units.concentration, node('concentration'))),
-          slip(
-            'TI-ALIQUOT-INVERTED',
-            'stock',
-            computed(units.concentration, times(node('concentration'), over(node('sample'), node('flask')))),
-          ),
-        ]
-      : []),
+    ...(isChoice ? [] : dilution),
     ...(titration.system.acid && titration.foundVolume === 'portion'
       ? [
           slip(
@@ -57,6 +53,20 @@ export function titrationSlips(titration: Titration, tables: Tables, words: Word
 }
 
 type Maker = ReturnType<typeof slipMaker>;
+
+function computed(unit: string, expression: Expression) {
+  return (values: Values): Value => numberValue(evaluate(expression, values), { unit });
+}
+
+/** Between the portion, the flask and the stock. */
+function dilutionSlips({ units }: Titration, slip: Maker): Slip[] {
+  const strength = (expression: Expression) => computed(units.concentration, expression);
+  return [
+    slip('TI-ALIQUOT-NOT-SCALED', 'stock', strength(node('concentration'))),
+    slip('TI-FLASK-VOLUME', 'concentration', strength(over(times(node('found-amount'), THOUSAND), node('flask')))),
+    slip('TI-ALIQUOT-INVERTED', 'stock', strength(times(node('concentration'), over(node('sample'), node('flask'))))),
+  ];
+}
 
 function equationSlips({ sides }: Titration, slip: Maker): Slip[] {
   const { oxidant, reductant, combined } = sides;

@@ -6,6 +6,7 @@ import type { Draws } from '../../random/draws.ts';
 import { cautionsFor } from '../cautions.ts';
 import { type Ask, family } from '../family.ts';
 import type { Caution } from '../question.ts';
+import { acidsIn } from './titration-acids.ts';
 import { buildTitration } from './titration-concentration-build.ts';
 import { drawConcentration, limitsOf } from './titration-limits.ts';
 import { type Sides, sidesOf } from './titration-sides.ts';
@@ -54,7 +55,8 @@ export const titrationConcentration = family<TitrationDraw>({
 function draw(draws: Draws, tables: Tables, { level, answering }: Ask): TitrationDraw | undefined {
   const system = draws.pick(tables.titrations.filter((each) => level === 'stretch' || each.level === 'core'));
   const sides = sidesOf(system, tables);
-  const diluted = level === 'stretch' && answering === 'written' && draws.chance(2, 3);
+  // A choice has one step at each level to tell them apart: at stretch it always goes back to the stock.
+  const diluted = level === 'stretch' && (answering === 'choice' || draws.chance(2, 3));
   const unknown = diluted || draws.chance(2, 3) ? 'analyte' : 'titrant';
   const readings = {
     unknown,
@@ -88,7 +90,7 @@ function isUsual(hidden: Rational, stock: Rational | undefined, limits: ReturnTy
   return within && (stock === undefined || stock.compare(Rational.parse(limits.stock)) <= 0);
 }
 
-/** Cautions for both solutions and the acid at their concentrations; dilute sulfuric acid is taken as 1 mol dm⁻³. */
+/** Cautions for both solutions and the acids at their concentrations. */
 function cautionsOf(
   system: TitrationSystem,
   sides: Sides,
@@ -101,7 +103,7 @@ function cautionsOf(
     [
       { key: known.key, form: 'solution', concentration: concentration.value.toNumber() },
       { key: found.key, form: 'solution', concentration: strongest.toNumber() },
-      ...(system.acid ? [{ key: 'H2SO4', form: 'solution' as const, concentration: 1 }] : []),
+      ...acidsIn(system.acid ?? ''),
     ],
     tables,
   );

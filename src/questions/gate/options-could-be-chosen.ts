@@ -5,8 +5,8 @@ import type { ChoiceOption, Part } from '../question.ts';
 import { computeText } from './compute-text.ts';
 import type { GateRule } from './rule.ts';
 
-/** The largest factor between a wrong figure and the right one: thirty, or a ratio of six to one turned upside down (36). */
-const MOST = Rational.of(36);
+/** The largest factor between a wrong figure and the right one: thirty, or a ratio of six to one turned upside down (36), rounded figures apart. */
+const MOST = Rational.of(37);
 
 /**
  * Options among which a pupil has to choose: figures of a size to be believed (after Haladyna, Downing & Rodriguez 2002), all in one

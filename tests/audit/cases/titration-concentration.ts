@@ -3,6 +3,7 @@ import { combined } from '../chemistry/half-equations.ts';
 import { type Answer, numberMark } from '../engine/answer.ts';
 import type { Answers, CaseReader, Node, PointRule, Slip } from '../engine/case.ts';
 import { workedAsPrinted } from '../engine/chain.ts';
+import { figuresEnough } from '../engine/figures-enough.ts';
 import { Fraction } from '../exact/fraction.ts';
 import { writeNumber } from '../exact/printed-number.ts';
 import { equationSlips } from './equation-slips.ts';
@@ -171,6 +172,14 @@ function dilutionSlips({ dilution, units }: Titration): Slip[] {
   ];
 }
 
+/** One may go from the portion to the flask by amounts: so many portions fill it. */
+function wholeFlask({ dilution, foundVolume, portion, portionText }: Titration, answers: Answers): Pick<PointRule, 'also'> {
+  if (!dilution || foundVolume !== portion) return {};
+  const held = amountOf(answers, 'found-amount').divide(foundVolume).multiply(dilution.flask);
+  const held4 = numberMark(writeNumber(held, { significant: 4 }), 'mol');
+  return { also: [[numberMark(dilution.flaskText, ''), numberMark(portionText, ''), held4]] };
+}
+
 function pointsOf(titration: Titration): Record<string, PointRule> {
   const { known, found, dilution, units, end } = titration;
   const nodes = nodesOf(titration);
@@ -182,14 +191,22 @@ function pointsOf(titration: Titration): Record<string, PointRule> {
   const { left, right } = ratioOf(answers);
   const measured = titration.foundVolume === titration.portion ? 'pipetted' : 'run in';
   return {
-    'amount:value': { earns: [printed('amount'), `unit ${units.litre}`], also: [[printed('amount', { significant: 3 })]] },
+    'amount:value': {
+      earns: [printed('amount'), `unit ${units.litre}`],
+      also: figuresEnough(amountOf(answers, 'amount'), 'mol'),
+    },
     'reaction:method': { earns: reactionMarks(titration) },
     'ratio:method': {
       earns: [`species ${found}`, `species ${known}`, `ratio ${left} : ${right}`, `species ${found}`, printed('found-amount')],
     },
-    'concentration:value': { earns: [`word ${measured}`, printed('concentration')] },
+    'concentration:value': { earns: [`word ${measured}`, printed('concentration')], ...wholeFlask(titration, answers) },
     ...(dilution
-      ? { 'stock:value': { earns: [numberMark(dilution.flaskText, ''), numberMark(dilution.sampleText, ''), printed('stock')] } }
+      ? {
+          'stock:value': {
+            earns: [numberMark(dilution.flaskText, ''), numberMark(dilution.sampleText, ''), printed('stock')],
+            also: [[numberMark(dilution.sampleText, units.volume)]],
+          },
+        }
       : {}),
     ...(end
       ? {

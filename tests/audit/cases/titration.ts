@@ -12,6 +12,7 @@ export interface Titration {
   readonly found: string;
   readonly concentration: Fraction;
   readonly portion: Fraction;
+  readonly portionText: string;
   readonly titre: Fraction;
   readonly knownVolume: Fraction;
   readonly foundVolume: Fraction;
@@ -73,6 +74,7 @@ function readingsIn({ tables }: ReadQuestion) {
     concentration: strength.value.number.value,
     concentrationUnit: strength.value.unit,
     portion: portion.value.number.value,
+    portionText: portion.value.number.text,
     titre: titre.value.number.value,
     volumeUnit: titre.value.unit,
   };

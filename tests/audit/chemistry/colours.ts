@@ -69,6 +69,12 @@ export interface EndPoint {
 }
 
 export function endPointOf(titrant: string, analyte: string, indicator: string): EndPoint | undefined {
+  // Iron(III) ions that are formed make the mixture pale yellow, and the first pink on it orange.
+  if (titrant === 'MnO4^-' && analyte === 'Fe^2+')
+    return {
+      before: ['colourless', 'very pale green', 'pale green', 'pale yellow'],
+      after: ['pale pink', 'pink', 'faint pink', 'orange-pink'],
+    };
   if (titrant === 'MnO4^-')
     return { before: ['colourless', 'very pale green', 'pale green'], after: ['pale pink', 'pink', 'faint pink'] };
   if (/starch/i.test(indicator)) {
@@ -112,7 +118,7 @@ const FAMILIES: readonly (readonly string[])[] = [
   ],
   ['colourless', 'very pale green', 'pale green'],
   ['red', 'orange-red', 'red-orange'],
-  ['pale blue', 'colourless', 'blue'],
+  ['pale blue', 'very pale blue', 'colourless', 'almost colourless', 'blue'],
   ['grey', 'silvery', 'silver-grey'],
 ];
 
