@@ -252,7 +252,7 @@ describe('a table in large print', () => {
     expect(left('24')).toBeLessThanOrEqual(3);
   });
 
-  it('of three columns has no row of more than three lines; else its cells stand one below the other', () => {
+  it('of three columns has no row of more than four lines; else its cells stand one below the other', () => {
     const cells: Block = {
       kind: 'table',
       summary: 'Half-cells',
