@@ -6,6 +6,7 @@ import { layout } from '../../src/printers/pdf/layout.ts';
 import { DEFAULT_SETTINGS, MM, measure, type Print } from '../../src/printers/pdf/settings.ts';
 import { say } from '../pages/say.ts';
 import { FONTS } from '../pages/test-fonts.ts';
+import { inkBox } from './ink-box.ts';
 
 /** What stands on a page for an answer space alone, the foot left out. */
 function itemsOf(answer: AnswerBlock, print: Print): readonly Ink[] {
@@ -138,5 +139,15 @@ describe('the gap for a result', () => {
       // a figure of the face is half an em wide, a point a quarter
       expect(gap!.width).toBeGreaterThan(2.75 * em);
     }
+  });
+});
+
+describe('a long answer written between the rules of large print', () => {
+  it.each(['large', '24', '36'] as const)('keeps its raised signs inside the space, in print %s', (print) => {
+    const content = say(`{Fe^3+} and {Cr2O7^2-} are both oxidising agents: ${'both stand on the left. '.repeat(14)}`);
+    const filled = { working: [], answers: [{ content, worked: false }] };
+    const items = itemsOf({ kind: 'answer', space: { kind: 'lines', count: 4 }, filled }, print);
+    // the space begins at the top margin of 15 mm
+    for (const item of items) if (item.kind === 'text' && item.mark) expect(inkBox(item)[1]).toBeGreaterThan(15 * MM - 0.1);
   });
 });

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Block, SchemeBlock } from '../../src/document/block.ts';
 import type { Document } from '../../src/document/document.ts';
+import { ladderFigure } from '../../src/document/figures/ladder-figure.ts';
+import { parseDecimal } from '../../src/exact/decimal.ts';
 import { layWorking } from '../../src/printers/pdf/blocks/working-block.ts';
 import type { TextItem } from '../../src/printers/pdf/item.ts';
 import { frameRoom, layout } from '../../src/printers/pdf/layout.ts';
@@ -250,7 +252,7 @@ describe('a table in large print', () => {
     expect(left('24')).toBeLessThanOrEqual(3);
   });
 
-  it('of three columns has no row of more than three lines; else its cells stand one below the other', () => {
+  it('of three columns has no row of more than four lines; else its cells stand one below the other', () => {
     const cells: Block = {
       kind: 'table',
       summary: 'Half-cells',
@@ -285,5 +287,19 @@ describe('the head of a sheet in the largest print', () => {
     );
     expect(pages).toHaveLength(1);
     expect(pages[0]).toMatch(/A calculator .*to\s+use/);
+  });
+});
+
+describe('a figure in the largest print', () => {
+  it.each(['a4', 'letter'] as const)('has its heading on its page, on %s', (paper) => {
+    const rungs = [
+      { oxidised: say('{Cr^3+}'), reduced: say('{Cr^2+}'), volts: parseDecimal('-0.41') },
+      { oxidised: say('{V^3+}'), reduced: say('{V^2+}'), volts: parseDecimal('-0.26') },
+      { oxidised: say('{Cr2O7^2-}'), reduced: say('{Cr^3+}'), volts: parseDecimal('1.33') },
+    ];
+    const figure = ladderFigure(rungs, [{ from: 1, to: 0 }]);
+    const document = documentOf('scheme', { kind: 'heading', level: 2, content: say('Question 6a') }, { kind: 'figure', figure });
+    const [first] = layout(document, { ...DEFAULT_SETTINGS, paper, print: '36' }, FONTS).pages;
+    expect(first!.items.filter((item) => item.kind === 'path').length).toBeGreaterThan(5);
   });
 });

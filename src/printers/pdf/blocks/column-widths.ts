@@ -31,7 +31,7 @@ export function columnWidths(table: Table, room: Room, pad: number, fill: boolea
 }
 
 /** Lines in a row of large print from which its cells are better read one below the other. */
-const TOO_TALL = 4;
+const TOO_TALL = 5;
 
 /** Width that a table takes when no cell of its body is broken over lines; its headings may be. */
 export function naturalWidth(table: Table, room: Room): number {

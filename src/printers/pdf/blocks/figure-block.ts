@@ -5,6 +5,7 @@ import { joined } from '../../../document/inlines.ts';
 import { INK, type Item, type PathItem, shift } from '../item.ts';
 import type { Pen } from '../piece.ts';
 import { inner, type Room, setText } from '../room.ts';
+import { FEW_LINES, type Measures } from '../settings.ts';
 import { keepTogether, type Slab, slab, withAbove } from '../slab.ts';
 import { addMark, addTag, type Mark } from '../tag.ts';
 import { type PlacedLine, placeLabels } from './figure-labels.ts';
@@ -24,11 +25,17 @@ export function layFigure({ figure, caption }: Extract<Block, { kind: 'figure' }
 /** Labels are a little smaller than the text around them. */
 const LABEL_SHARE = 0.9;
 
+/** Height to which a drawing grows: the largest print leaves room on the page for a heading above it and a few lines below. */
+function tallest({ size, height, margin }: Measures): number {
+  const page = height - margin.top - margin.bottom;
+  return size.text > FEW_LINES ? page * 0.8 : page;
+}
+
 /** A figure in a room, its labels of the size of the pen, everything under one mark. */
 export function drawFigure(figure: Figure, room: Room, mark: Mark): { slab: Slab; key: readonly (readonly Inline[])[] } {
   const { pen, width } = room;
-  const grown = Math.max(1, Math.min(pen.size / LABEL_SIZE, (MOST_OF_PAGE * heightIn(pen)) / figure.height));
-  const { lines, scale, dx, key, above, height } = placeLabels(figure, { width, scale: grown, pen });
+  const wanted = Math.max(1, Math.min(pen.size / LABEL_SIZE, tallest(pen.measures) / figure.height));
+  const { lines, scale, dx, key, above, height } = placeLabels(figure, { width, scale: wanted, pen });
   const paths = figure.draw.flatMap((each) =>
     each.kind === 'path' ? [drawPath(each, room.x + dx, scale, pen.measures.size.text, mark)] : [],
   );
@@ -41,11 +48,6 @@ export function drawFigure(figure: Figure, room: Room, mark: Mark): { slab: Slab
     key,
   };
 }
-
-/** Share of a page that a figure may grow to, so that its heading stands with it. */
-const MOST_OF_PAGE = 0.74;
-
-const heightIn = ({ measures: { height, margin } }: Pen): number => height - margin.top - margin.bottom;
 
 /** `1 zinc; 2 salt bridge` */
 function keyText(key: readonly (readonly Inline[])[]): Inline[] {

@@ -84,13 +84,19 @@ interface Writing {
 function written(paragraphs: readonly (readonly Line[])[], { room, pen, leading, width, first }: Writing): Written[] {
   // several lines to a row: the last of them stands on the dots
   const share = Math.max(1, Math.round(room.pen.measures.ruled / leading));
-  let baseline = first - leading * (share - 1) - pen.size * OVER;
+  let row = first - leading * (share - 1) - pen.size * OVER;
+  // raised scripts do not leave the space at its top; the lines below are back on their rows as soon as they keep apart there
+  const apart = apartIn(paragraphs.flat(), pen);
+  let baseline = row;
+  const top = paragraphs.flat()[0];
+  if (top) baseline = Math.max(row, ...top.pieces.map(({ ascent }) => ascent));
   return paragraphs.flatMap((lines) => {
     const slabs = setLines(lines, pen, { x: room.x, width }, addTag(room.tag, 'P'));
     return slabs.map(({ items }, i) => {
       const dy = baseline - ascentOf(lines[i]!, pen);
       const line = { baseline, items: items.map((item) => shift(item, 0, dy)) };
-      baseline += leading;
+      row += leading;
+      baseline = Math.max(row, baseline + Math.min(apart, leading));
       return line;
     });
   });

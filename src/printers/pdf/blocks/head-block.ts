@@ -11,6 +11,8 @@ import { addMark, addTag } from '../tag.ts';
 /** Head of a sheet: title large at the left, a line of facts below it, a strip of ruled cells at the right, and one plain sentence. */
 export function layHead(head: Extract<Block, { kind: 'head' }>, room: Room): Slab[] {
   const { measures } = room.pen;
+  // in the largest print what is white here is a line of the sentence below that goes to the next page
+  const gap = measures.step * (measures.size.text > FEW_LINES ? 0.5 : 0.9);
   const beside = head.cells.length > 0 && measures.frame > measures.size.text * 32;
   const text = inner(room, { width: beside ? measures.frame * (1 - STRIP) - measures.size.text * 2 : measures.frame });
   const title = setText(
@@ -23,18 +25,18 @@ export function layHead(head: Extract<Block, { kind: 'head' }>, room: Room): Sla
   const facts = setLines(
     factLines(head.facts, small.pen, small.width),
     small.pen,
-    { x: small.x, width: small.width },
+    { x: small.x, width: small.width, ...(measures.size.text > FEW_LINES ? { leading: 1.25 } : {}) },
     addTag(small.tag, 'P'),
   );
   const left = stack([...title, ...withAbove(facts, measures.size.text * 0.35)]);
   const strip = head.cells.length > 0 ? cellStrip(head.cells, room, beside) : undefined;
   const joined = strip ? withStrip(left, strip, beside, measures.size.text) : left;
-  const line = rule(room.x, joined.height + measures.step * 0.9, measures.frame, 0, 0.6, INK.rule);
-  const top = slab(joined.height + measures.step * 0.9, [...joined.items, line], {
+  const line = rule(room.x, joined.height + gap, measures.frame, 0, 0.6, INK.rule);
+  const top = slab(joined.height + gap, [...joined.items, line], {
     // the sentence below moves to the next page whole rather than in halves
     after: measures.size.text > FEW_LINES ? AFTER_HEAD : KEEP,
   });
-  const note = head.note ? withAbove(setText(head.note, room, 'P'), measures.step * 0.9) : [];
+  const note = head.note ? withAbove(setText(head.note, room, 'P'), gap) : [];
   return [top, ...keepFirmly(note, AFTER_HEAD)];
 }
 
@@ -62,9 +64,7 @@ function cellStrip(cells: readonly string[], room: Room, beside: boolean): Strip
   const size = Math.max(measures.floor, measures.size.text * 0.7);
   const width = beside ? measures.frame * STRIP : measures.frame;
   const left = room.x + measures.frame - width;
-  // huge print has no height to spare, unless a name is to be typed as large as it
-  const ems = measures.size.text > FEW_LINES && !room.fields ? 1.75 : 2.15;
-  const height = Math.max(measures.size.text * ems, 23);
+  const height = Math.max(measures.size.text * 2.15, 23);
   const items = cells.flatMap((text, i) => {
     const share = i === 0 ? width : width / (cells.length - 1);
     const x = i === 0 ? left : left + (i - 1) * share;
