@@ -1,11 +1,11 @@
 import type { Equation, Term } from '../chemistry/equation.ts';
 import type { Formula, FormulaNode } from '../chemistry/formula.ts';
 import type { Arrow, Inline } from './inline.ts';
-import { SINGLE_LETTER_ELEMENTS, STATE_WORDS } from './spoken-words.ts';
+import { STATE_WORDS } from './spoken-words.ts';
 
 /**
- * A formula as it is read out: `M n O 4, charge 1 minus`. A small letter that could be heard as an element of its own is named as
- * small, so that cobalt (`C small o`) and carbon monoxide (`C O`) differ by ear. `readSpokenFormula` is the inverse.
+ * A formula as it is read out: `M small n O 4, charge 1 minus`. A small letter is always named as small, so that cobalt (`C small o`) and
+ * carbon monoxide (`C O`) differ by ear, and no symbol is told otherwise than its neighbour. `readSpokenFormula` is the inverse.
  */
 export function speakFormula(formula: Formula): string {
   const units = formula.units.map((unit, i) => `${speakUnitCount(unit.count, i)}${speakNodes(unit.nodes)}`);
@@ -39,9 +39,7 @@ function speakGroup(group: Extract<FormulaNode, { kind: 'group' }>): string {
 
 function speakSymbol(symbol: string): string {
   const [first = '', second] = symbol;
-  if (!second) return first;
-  const doubtful = SINGLE_LETTER_ELEMENTS.has(first) && SINGLE_LETTER_ELEMENTS.has(second.toUpperCase());
-  return doubtful ? `${first} small ${second}` : `${first} ${second}`;
+  return second ? `${first} small ${second}` : first;
 }
 
 /** An equation as it is read out: `V O 2, charge 1 plus, plus 2 H, charge 1 plus, … gives …`. `readSpokenEquation` is the inverse. */

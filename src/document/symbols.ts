@@ -11,6 +11,7 @@ const SYMBOLS: Readonly<Record<string, Omit<PhysicalSymbol, 'kind'>>> = {
   V: { letter: 'V' },
   M: { letter: 'M' },
   m: { letter: 'm' },
+  Ar: { letter: 'A', lowered: 'r' },
 };
 
 /** @throws Fault `unknown-symbol` */

@@ -17,6 +17,8 @@ import { drawsFrom } from '../random/draws.ts';
 import type { Paper } from './paper.ts';
 import { CONSTANTS } from './sheet-constants.ts';
 
+/** The table that comes with the product goes without saying. */
+const USUAL = 'default';
 /** Couples on the page beyond those that the questions print, so that the page does not tell which are needed. */
 const DECOYS = 6;
 
@@ -34,7 +36,13 @@ export function dataPage(paper: Paper, tables: Tables, wording: Wording): Docume
     kind: 'scheme',
     foot: title,
     blocks: [
-      { kind: 'head', title: paper.title, facts: ['Data', tables.name], cells: [], note: words.inline('note') },
+      {
+        kind: 'head',
+        title: paper.title,
+        facts: tables.name === USUAL ? ['Data'] : ['Data', tables.name],
+        cells: [],
+        note: words.inline('note'),
+      },
       { kind: 'heading', level: 2, content: words.inline('potentials') },
       potentials(paper, tables, words),
       { kind: 'heading', level: 2, content: words.inline('masses') },
@@ -61,7 +69,10 @@ function potentials(paper: Paper, tables: Tables, words: Words): Block {
   return {
     kind: 'table',
     summary: 'Standard electrode potentials at 298 K, most negative first',
-    header: [words.inline('half-equation'), [symbol('E°'), text(' / V')]],
+    header: [
+      words.inline(rows.some(({ id }) => asked.has(id)) ? 'half-equation-or-couple' : 'half-equation'),
+      [symbol('E°'), text(' / V')],
+    ],
     rows: rows.map((couple) => [rowOf(couple, asked.has(couple.id)), [quantity(printDecimal(couple.printed, true), '')]]),
     rowHeaders: false,
     align: ['start', 'end'],
@@ -86,7 +97,7 @@ function masses(paper: Paper, tables: Tables, words: Words): Block {
   return {
     kind: 'table',
     summary: 'Relative atomic masses',
-    header: [words.inline('element'), words.inline('mass')],
+    header: [words.inline('element'), [symbol('Ar')]],
     rows,
     rowHeaders: true,
     align: ['start', 'end'],

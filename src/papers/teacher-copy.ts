@@ -1,5 +1,7 @@
 import type { Block } from '../document/block.ts';
 import type { Document } from '../document/document.ts';
+import type { Inline } from '../document/inline.ts';
+import { text } from '../document/inlines.ts';
 import type { Wording } from '../document/wording.ts';
 import type { Words } from '../document/words.ts';
 import type { Paper } from './paper.ts';
@@ -28,13 +30,19 @@ function headed(block: Block, words: Words): Block {
   return { ...block, cells: block.cells.map((cell, at) => (at === 0 ? said.join('') : cell)) };
 }
 
+/** Each figure under the place that it explains, which its caption names: a heading could be parted from it in huge print. */
 function explained({ questions }: Paper, words: Words): Block[] {
   const figures = questions.flatMap((question, number) =>
     question.parts.flatMap((part, at): Block[] => {
-      const heading = words.inline('teacher-explains', { place: `${number + 1}${partLetter(question, at) ?? ''}` });
-      return part.explains ? [{ kind: 'heading', level: 3, content: heading }, ...part.explains] : [];
+      const place = words.inline('teacher-explains', { place: `${number + 1}${partLetter(question, at) ?? ''}` });
+      return (part.explains ?? []).map((block) => placed(block, place));
     }),
   );
   if (figures.length === 0) return [];
   return [{ kind: 'page-break' }, { kind: 'heading', level: 2, content: words.inline('teacher-explained') }, ...figures];
+}
+
+function placed(block: Block, place: readonly Inline[]): Block {
+  if (block.kind !== 'figure') return block;
+  return { ...block, caption: [...place, text(' '), ...(block.caption ?? [])] };
 }

@@ -140,7 +140,7 @@ describe('two half-cells', () => {
 
   it('say in words what is drawn, ions as they are read out', () => {
     expect(cellFigure(zinc, chlorine).alt).toBe(
-      'Two half-cells, A at the left and B at the right. A salt bridge joins the solutions; wires join the electrodes to a voltmeter. In A: zinc, in a solution of Z n, charge 2 plus. In B: chlorine gas over platinum, in a solution of C l, charge 1 minus.',
+      'Two half-cells, A at the left and B at the right. A salt bridge joins the solutions; wires join the electrodes to a voltmeter. In A: zinc, in a solution of Z small n, charge 2 plus. In B: chlorine gas over platinum, in a solution of C small l, charge 1 minus.',
     );
   });
 });

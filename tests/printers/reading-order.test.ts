@@ -31,12 +31,12 @@ describe('a sheet read aloud', () => {
       'half-equation',
       'E standard / V',
       'P',
-      'Z n, charge 2 plus, aqueous, plus 2 electrons, in equilibrium with Z n, solid',
+      'Z small n, charge 2 plus, aqueous, plus 2 electrons, in equilibrium with Z small n, solid',
       '−0.76',
       'Q',
-      'C r 2 O 7, charge 2 minus, aqueous, plus 14 H, charge 1 plus, aqueous, plus 6 electrons, in equilibrium with 2 C r, charge 3 plus, aqueous, plus 7 H 2 O, liquid',
+      'C small r 2 O 7, charge 2 minus, aqueous, plus 14 H, charge 1 plus, aqueous, plus 6 electrons, in equilibrium with 2 C small r, charge 3 plus, aqueous, plus 7 H 2 O, liquid',
       '+1.33',
-      'Two half-cells, P at the left and Q at the right. A salt bridge joins the solutions; wires join the electrodes to a voltmeter. In P: zinc, in a solution of Z n, charge 2 plus. In Q: platinum, in a solution of C r 2 O 7, charge 2 minus; C r, charge 3 plus; H, charge 1 plus.',
+      'Two half-cells, P at the left and Q at the right. A salt bridge joins the solutions; wires join the electrodes to a voltmeter. In P: zinc, in a solution of Z small n, charge 2 plus. In Q: platinum, in a solution of C small r 2 O 7, charge 2 minus; C small r, charge 3 plus; H, charge 1 plus.',
       'The cell before the switch is closed',
       'a Calculate the standard cell potential, E standard cell.',
       '1 mark',
@@ -69,13 +69,13 @@ describe('a scheme read aloud', () => {
       '1 mark',
       '+2.09 V',
       '2.09 V',
-      'also right +2.09 V; a right subtraction with the figures of the sheet · not right −2.09 V',
+      'also right +2.09 V; a right subtraction with the figures of the sheet · not right minus 2.09 V',
     ]);
   });
 
   it('says fractions and powers in words', () => {
     expect(scheme).toContain(
-      'n of M n O 4, charge 1 minus = fraction 0.0200 mol dm to the minus 3 × 18.48 cm cubed over 1000 end of fraction = 3.696 times 10 to the minus 4 mol',
+      'n of M small n O 4, charge 1 minus = fraction 0.0200 mol dm to the minus 3 × 18.48 cm cubed over 1000 end of fraction = 3.696 times 10 to the minus 4 mol',
     );
   });
 });

@@ -10,13 +10,13 @@ import { equations, formulas } from './arbitraries.ts';
 
 describe('the spoken form of a formula', () => {
   it.each([
-    ['MnO4^-', 'M n O 4, charge 1 minus'],
+    ['MnO4^-', 'M small n O 4, charge 1 minus'],
     ['Co', 'C small o'],
     ['CO', 'C O'],
-    ['Fe^3+', 'F e, charge 3 plus'],
-    ['[Fe(CN)6]^3-', 'open square bracket F e open bracket C N close bracket 6 close square bracket, charge 3 minus'],
+    ['Fe^3+', 'F small e, charge 3 plus'],
+    ['[Fe(CN)6]^3-', 'open square bracket F small e open bracket C N close bracket 6 close square bracket, charge 3 minus'],
     ['CuSO4·5H2O', 'C small u S O 4 dot 5 H 2 O'],
-    ['Zn(s)', 'Z n, solid'],
+    ['Zn(s)', 'Z small n, solid'],
     ['e^-', 'electron'],
   ])('of %s is "%s"', (formula, spoken) => {
     expect(speakFormula(parseFormula(formula))).toBe(spoken);
@@ -37,6 +37,7 @@ describe('the spoken form of a formula', () => {
   it('sounds like no other formula: every two-letter symbol differs by ear from its letters as two elements', () => {
     const heard = (formula: string) => speakFormula(parseFormula(formula)).toLowerCase();
     const doubtful = allElements().filter(({ symbol }) => symbol.length === 2 && [...symbol.toUpperCase()].every(isElement));
+    for (const { symbol } of allElements()) expect(heard(symbol).includes('small')).toBe(symbol.length === 2);
     expect(doubtful.map(({ symbol }) => symbol)).toContain('Co');
     for (const { symbol } of doubtful) expect(heard(symbol)).not.toBe(heard(symbol.toUpperCase()));
   });
@@ -51,7 +52,7 @@ describe('the spoken form of a formula', () => {
 describe('the spoken form of an equation', () => {
   it('names the arrow and keeps every charge with its species', () => {
     expect(speakEquation(parseEquation('Fe^3+ + e^- <=> Fe^2+'), 'reversible')).toBe(
-      'F e, charge 3 plus, plus 1 electron, in equilibrium with F e, charge 2 plus',
+      'F small e, charge 3 plus, plus 1 electron, in equilibrium with F small e, charge 2 plus',
     );
   });
 

@@ -10,7 +10,8 @@ export function quantityPiece({ number, unit }: Quantity, pen: Pen): Piece {
   const builder = new BoxBuilder(pen);
   const text = quantityText(number, unit);
   caretText(builder, text);
-  if (!text.includes('^')) return builder.build();
+  // a minus sign is passed over by some readers, so it is said
+  if (!/[\^\u2212]/.test(text)) return builder.build();
   return builder.build({ type: 'Formula', alt: speakQuantity(number, unit), actual: raisedText(text) });
 }
 

@@ -82,7 +82,7 @@ export function auditReveals(ledger: Ledger, place: Place, scheme: ReadMarkSchem
 }
 
 /** A question whose cautions stand at the head of the sheet. */
-const REFERS = /^Caution Read the lines about (.+) at the head of this sheet\.$/;
+const REFERS = /^Caution See the head of this sheet: (.+)\.$/;
 
 /** Each caution that pupils read stands in the staff's list with its source, and each line of that list in some caution. */
 export function auditHazards(ledger: Ledger, place: Place, sheet: ReadSheet, scheme: ReadMarkScheme): void {
