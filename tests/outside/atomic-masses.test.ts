@@ -5,7 +5,7 @@ import { decimalText } from '../../src/exact/decimal.ts';
 import { readCsv } from '../../src/potentials/csv.ts';
 import { TABLES } from '../potentials/default-tables.ts';
 
-/** CIAAW Standard Atomic Weights 2021, abridged (Prohaska et al. 2022, doi 10.1515/pac-2019-0603), via MilanSkocic/ciaaw (MIT). */
+/** Source: CIAAW Standard Atomic Weights 2021, abridged (Prohaska et al. 2022, doi 10.1515/pac-2019-0603), via MilanSkocic/ciaaw (MIT). */
 const CIAAW = new Map(
   readCsv(readFileSync(new URL('data/atomic-weights-ciaaw2021.csv', import.meta.url), 'utf8'))
     .slice(1)

@@ -14,7 +14,10 @@ interface Answer {
 }
 const cases = casesOf<unknown, Answer>('balance');
 
-/** Published equations whose two couples stand in our table: oxidant's couple, then reductant's. */
+/**
+ * Published equations whose two couples stand in our table: oxidant's couple, then reductant's. Sources: each case names its own
+ * (OpenStax Chemistry 2e), and the test's name repeats it.
+ */
 const COUPLES: Readonly<Record<string, readonly [string, string]>> = {
   'os-17-q23-eq': ['Au^3+/Au', 'Cu^2+/Cu'],
   'os-17.2-ex': ['MnO4^-/MnO2@alkali', 'CrO4^2-/Cr(OH)3'],
@@ -27,8 +30,10 @@ const COUPLES: Readonly<Record<string, readonly [string, string]>> = {
 };
 
 describe('two half-equations joined by the steps of the mark scheme', () => {
-  it.each(Object.entries(COUPLES))('give the published equation %s', (id, [oxidant, reductant]) => {
-    const { answer } = cases.find((each) => each.id === id)!;
+  const published = Object.entries(COUPLES).map(([id, couples]) => ({ ...cases.find((each) => each.id === id)!, couples }));
+
+  it.each(published)('give the published equation $id, $source', ({ answer, source, couples: [oxidant, reductant] }) => {
+    expect(source).not.toBe('');
     const pair = { oxidant: tables.couple(oxidant), reductant: tables.couple(reductant), medium: 'acid' } as const;
     const ask = { level: 'core', answering: 'written', units: 'dm' } as const;
     const { item } = buildCombination(
@@ -38,7 +43,7 @@ describe('two half-equations joined by the steps of the mark scheme', () => {
       wordsOf('combine-halves'),
     );
     const found = solve(item).get('equation')!;
-    const published = parseEquation(answer.equation_h_plus ?? answer.equation);
-    expect(found.kind === 'equation' && sameEquation(found.equation, published), writeEquation(published)).toBe(true);
+    const theirs = parseEquation(answer.equation_h_plus ?? answer.equation);
+    expect(found.kind === 'equation' && sameEquation(found.equation, theirs), writeEquation(theirs)).toBe(true);
   });
 });

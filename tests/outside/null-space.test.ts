@@ -7,7 +7,7 @@ import { nullSpace } from '../../src/exact/null-space.ts';
 import { Rational } from '../../src/exact/rational.ts';
 import { tables } from '../chemistry/tables.ts';
 
-/** Rank by elimination in the fractions of fraction.js (npm, MIT), written apart from ours. */
+/** Rank by elimination, written apart from ours. Source of the arithmetic: the fractions of fraction.js (npm, MIT). */
 function rank(matrix: readonly (readonly Fraction[])[]): number {
   const rows = matrix.map((row) => [...row]);
   const width = rows[0]?.length ?? 0;

@@ -10,7 +10,7 @@ import { MUTATIONS } from '../pages/mutations.ts';
 import { FONTS } from '../pages/test-fonts.ts';
 
 /**
- * The 106 rules of the veraPDF validation profile for PDF/UA-1, CC BY 4.0, © veraPDF Consortium. The file keeps their text; what
+ * Source: the 106 rules of the veraPDF validation profile for PDF/UA-1, CC BY 4.0, © veraPDF Consortium. The file keeps their text; what
  * stands here is which of them there are.
  */
 const profile = readFileSync(new URL('data/pdfua1-rules.tsv', import.meta.url), 'utf8')
