@@ -25,15 +25,15 @@ describe('marking two half-equations printed as reductions', () => {
     expect(answerAt(item, 'agent')).toBe('MnO4^-');
   });
 
-  it('takes wrong factors once, and follows them through the equation', () => {
+  it('gives no mark for balance to an equation that does not balance, whatever factors it follows from', () => {
     expect(marked(item, 'HE-ADD-UNSCALED')).toEqual([
       'a: 1 1; 0/1',
-      'b: MnO4^- + 8H^+ + Fe^2+ -> Mn^2+ + 4H2O + Fe^3+; 2/2',
+      'b: MnO4^- + 8H^+ + Fe^2+ -> Mn^2+ + 4H2O + Fe^3+; 1/2',
       'c: 1/1',
     ]);
     expect(marked(item, 'HE-SCALE-OWN')).toEqual([
       'a: 5 1; 0/1',
-      'b: 5MnO4^- + 40H^+ + Fe^2+ -> 5Mn^2+ + 20H2O + Fe^3+; 2/2',
+      'b: 5MnO4^- + 40H^+ + Fe^2+ -> 5Mn^2+ + 20H2O + Fe^3+; 1/2',
       'c: 1/1',
     ]);
   });

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readFonts } from '../../src/cli/read-fonts.ts';
 import { fillPages, neighbours } from '../../src/papers/fill-pages.ts';
 import { makePaper } from '../../src/papers/make-paper.ts';
 import { questionSheet } from '../../src/papers/question-sheet.ts';
@@ -10,26 +9,13 @@ import { measureOrders } from '../../src/printers/pdf/measure-orders.ts';
 import { DEFAULT_SETTINGS } from '../../src/printers/pdf/settings.ts';
 import { itemMarks } from '../../src/questions/part-marks.ts';
 import type { Question } from '../../src/questions/question.ts';
-import { inProject, tables, wording } from '../support/data.ts';
-
-const fonts = readFonts(inProject('.'));
+import { fonts, PLAIN, tables, wording } from '../pages/papers.ts';
 
 /** A question of which only marks, strategy and code matter. */
 const plain = (marks: number, strategy: string, code: string) =>
   ({ code, strategy, parts: [{ points: Array.from({ length: marks }, (_, at) => ({ id: `p${at}` })) }] }) as unknown as Question;
 
-const request = (seed: string, count: number): SheetRequest => ({
-  seed,
-  name: 'fill',
-  level: 'core',
-  support: 'open',
-  choice: 0,
-  units: 'dm',
-  families: [],
-  topics: [],
-  without: [],
-  length: { unit: 'questions', count },
-});
+const request = (seed: string, count: number): SheetRequest => ({ ...PLAIN, seed, length: { unit: 'questions', count } });
 
 describe('filling pages', () => {
   /** Cost of an order by which two questions stand side by side. */

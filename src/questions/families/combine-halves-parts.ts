@@ -58,11 +58,8 @@ function equationPart(facts: CombineFacts, context: WordsContext, words: Words):
       ...(isFound ? [factorsPoint(facts, words)] : []),
       valuePoint({
         step: 'tidy',
-        earns: words.inline(isFound ? 'point-equation' : 'point-equation-own'),
-        also: isFound ? [] : [words.inline('also-equation-own')],
-        refuse: [words.inline(isFound ? 'refuse-left-in' : 'refuse-left-in-own')],
-        // Where the factors were asked for before, a wrong one has cost its mark there.
-        carries: !isFound,
+        earns: words.inline('point-equation'),
+        refuse: [words.inline('refuse-left-in')],
         ignore: [words.inline('ignore-arrow')],
       }),
     ],
