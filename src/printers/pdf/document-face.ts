@@ -1,5 +1,6 @@
 import type PDFDocument from 'pdfkit';
 import type { Reference } from 'pdfkit';
+import { describedMetrics } from './described-metrics.ts';
 import type { Coded, FontProgram } from './font-program.ts';
 import type { Face, Fonts, Shape } from './fonts.ts';
 import { showCodes } from './open-face.ts';
@@ -76,7 +77,6 @@ export class DocumentFace {
 
   #descriptor({ file, length, outlines }: FontProgram, name: string): Reference {
     const metrics = this.#fonts.metrics(this.#face);
-    const scale = (value: number): number => Math.round((value * 1000) / metrics.unitsPerEm);
     const cff = outlines === 'cff';
     const stream = this.#stream({ Filter: 'FlateDecode', ...(cff ? { Subtype: 'CIDFontType0C' } : { Length1: length }) }, file);
     return this.#object({
@@ -84,12 +84,7 @@ export class DocumentFace {
       FontName: name,
       // symbolic: codes are the subset's own (ISO 32000-1, table 123)
       Flags: metrics.italicAngle === 0 ? 4 : 4 + 64,
-      FontBBox: metrics.bbox.map(scale),
-      ItalicAngle: metrics.italicAngle,
-      Ascent: scale(metrics.ascent),
-      Descent: scale(metrics.descent),
-      CapHeight: scale(metrics.capHeight),
-      StemV: 0,
+      ...describedMetrics(metrics),
       [cff ? 'FontFile3' : 'FontFile2']: stream,
     });
   }

@@ -1,6 +1,7 @@
 import { deflateSync } from 'node:zlib';
 import type PDFDocument from 'pdfkit';
 import type { Reference } from 'pdfkit';
+import { describedMetrics } from './described-metrics.ts';
 import { FIELD_CODES } from './field-codes.ts';
 import type { FaceMetrics } from './font-program.ts';
 import { metricsOf } from './font-program.ts';
@@ -42,7 +43,6 @@ export function fieldFont({ font, advance }: Source): FieldFont {
 /** Writes the face into a document. */
 export function embedFieldFont(pdf: PDFDocument, { metrics, file, length, widths, toUnicode }: FieldFont): Reference {
   const name = `COUPLZ+${metrics.name}`;
-  const scale = (value: number): number => Math.round((value * 1000) / metrics.unitsPerEm);
   return object(pdf, {
     Type: 'Font',
     Subtype: 'TrueType',
@@ -57,12 +57,7 @@ export function embedFieldFont(pdf: PDFDocument, { metrics, file, length, widths
       FontName: name,
       // not symbolic: glyphs are found by their characters (ISO 32000-1, table 123)
       Flags: 32,
-      FontBBox: metrics.bbox.map(scale),
-      ItalicAngle: metrics.italicAngle,
-      Ascent: scale(metrics.ascent),
-      Descent: scale(metrics.descent),
-      CapHeight: scale(metrics.capHeight),
-      StemV: 0,
+      ...describedMetrics(metrics),
       FontFile2: object(pdf, { Filter: 'FlateDecode', Length1: length }, file),
     }),
   });
